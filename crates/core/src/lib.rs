@@ -1,0 +1,20 @@
+//! The engine of Tagstrip: what a home-built vacuum-tube station does, worked out before it is soldered.
+//!
+//! Pure and repeatable: no I/O, no clock, no standard library, and elementary functions from `libm` alone, so that
+//! the same inputs give the same bits on every machine.
+//!
+//! - [`value`]: what goes in and comes out: values, field tables, problems;
+//! - [`quantity`]: reading figures as people write them, preferred values, markings;
+//! - [`circuit`]: parts and nodes to a dc point, a response and a periodic state;
+//! - [`tube`]: current laws, the table of tubes, fitting to data-sheet points;
+//! - [`calculators`]: one file per calculator.
+#![no_std]
+#![forbid(unsafe_code)]
+
+extern crate alloc;
+
+pub mod calculators;
+pub mod circuit;
+pub mod quantity;
+pub mod tube;
+pub mod value;

@@ -1,0 +1,17 @@
+//! Values, the tables that describe them, and what is said when one cannot be used.
+
+mod check;
+mod describe;
+mod field;
+mod inputs;
+mod kinds;
+mod problem;
+mod shape;
+
+pub use check::check;
+pub use describe::{describe_answers, describe_fields};
+pub use field::{Answer, Field, Start};
+pub use inputs::Inputs;
+pub use kinds::Value;
+pub use problem::{Problem, code};
+pub use shape::{Condition, Counts, Range, Scale, Shape, Test};

@@ -1,0 +1,65 @@
+//! The one door between the engine and JavaScript: it turns values into values and knows no calculator by name.
+
+mod door;
+
+use tagstrip_core::{
+    calculators::{self, Want},
+    quantity::{self, Prefix, Unit},
+    value::{Problem, Value},
+};
+use wasm_bindgen::prelude::*;
+
+/// Every calculator with its inputs and answers, without the words.
+#[wasm_bindgen]
+#[must_use]
+pub fn catalogue() -> JsValue {
+    door::out(&calculators::catalogue())
+}
+
+/// Works a calculator; `want` is an array of names, or nothing for answers and cautions.
+///
+/// # Errors
+/// An array of problems, every wrong field at once.
+#[wasm_bindgen]
+pub fn work(id: &str, inputs: &JsValue, want: &JsValue) -> Result<JsValue, JsValue> {
+    let want = match door::within(want) {
+        Some(Value::List(names)) => Want::of(names.iter().filter_map(Value::text)),
+        _ => Want::USUAL,
+    };
+    let inputs = door::within(inputs).unwrap_or(Value::Flag(false));
+    calculators::work(id, &inputs, want).map(|outcome| door::out(&outcome)).map_err(|problems| refuse(&problems))
+}
+
+/// Reads a figure as typed: `{value, tolerance?, notation}`.
+///
+/// # Errors
+/// An array of one problem: why it was not read, and texts that would be.
+#[wasm_bindgen]
+pub fn read_quantity(text: &str, unit: &str, shown: Option<String>) -> Result<JsValue, JsValue> {
+    let Some(unit) = Unit::of(unit) else {
+        return Err(refuse(&[Problem::new("unit", "unknown_unit")]));
+    };
+    match quantity::read(text, unit, shown.as_deref().and_then(Prefix::of)) {
+        Ok(reading) => Ok(door::out(&Value::record([
+            ("value", reading.value.into()),
+            ("tolerance", reading.tolerance.into()),
+            ("notation", reading.notation.into()),
+        ]))),
+        Err(unread) => {
+            let mut problem = Problem::new("", unread.code);
+            problem.mends = unread.mends;
+            Err(refuse(&[problem]))
+        }
+    }
+}
+
+/// The next preferred value up or down from `value` in a series such as `E24`; nothing where there is none.
+#[wasm_bindgen]
+#[must_use]
+pub fn step(value: f64, series: &str, up: bool) -> Option<f64> {
+    quantity::Series::of(series).and_then(|series| quantity::step(value, series, up))
+}
+
+fn refuse(problems: &[Problem]) -> JsValue {
+    door::out(&Value::List(problems.iter().map(Problem::describe).collect()))
+}
