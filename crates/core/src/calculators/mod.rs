@@ -1,7 +1,11 @@
 //! The calculators: each one a field table, a circuit or a formula, and an outcome.
 
+mod fields;
+mod filter;
 mod outcome;
 mod picture;
+mod stage;
+mod voice;
 
 pub use outcome::{Caution, Outcome, Severity, Want};
 pub use picture::{Curve, Line, PartRow, TestPoint, WiringStep};

@@ -1,0 +1,66 @@
+//! What the checks share: reading rows with their sources, and holding figures to them.
+#![allow(dead_code)] // each check file uses some of it
+
+use tagstrip_core::value::Value;
+
+/// How near is near enough.
+#[derive(Clone, Copy, Debug)]
+pub enum Within {
+    /// A fraction of the expected figure.
+    Relative(f64),
+    /// In the figure's own unit.
+    Absolute(f64),
+    /// Either of the two suffices.
+    Either(f64, f64),
+}
+
+impl Within {
+    /// Whether `got` is near enough to `want`.
+    pub fn holds(self, got: f64, want: f64) -> bool {
+        let off = (got - want).abs();
+        match self {
+            Within::Relative(share) => off <= share * want.abs(),
+            Within::Absolute(most) => off <= most,
+            Within::Either(share, most) => off <= share * want.abs() || off <= most,
+        }
+    }
+}
+
+/// Rows of a tab-separated table: a header line, `#` for remarks, the last column the source.
+pub fn rows(table: &str) -> Vec<Vec<&str>> {
+    let lines = table.lines().filter(|line| !line.is_empty() && !line.starts_with('#'));
+    lines.skip(1).map(|line| line.split('\t').collect()).collect()
+}
+
+/// Holds every row of a table of figures to `work`: the last figure is expected, those before are given.
+pub fn check<const N: usize>(table: &str, within: Within, work: impl Fn([f64; N]) -> f64) {
+    let mut count = 0;
+    for row in rows(table) {
+        let given: [f64; N] = std::array::from_fn(|k| row[k].parse().expect("a figure"));
+        let want: f64 = row[N].parse().expect("a figure");
+        let got = work(given);
+        assert!(within.holds(got, want), "{given:?}: got {got}, expected {want} ({})", row.last().unwrap());
+        count += 1;
+    }
+    assert!(count > 0, "no rows");
+}
+
+/// A JSON value as one of the engine's.
+pub fn value(json: &serde_json::Value) -> Value {
+    match json {
+        serde_json::Value::Null => Value::Null,
+        serde_json::Value::Bool(flag) => Value::Flag(*flag),
+        serde_json::Value::Number(figure) => Value::Number(figure.as_f64().expect("a figure")),
+        serde_json::Value::String(text) => Value::Text(text.clone()),
+        serde_json::Value::Array(items) => Value::List(items.iter().map(value).collect()),
+        serde_json::Value::Object(pairs) => Value::Record(pairs.iter().map(|(k, v)| (k.clone(), value(v))).collect()),
+    }
+}
+
+/// The value at a dotted path whose steps may be indices: `harmonics_db.0`.
+pub fn at<'a>(whole: &'a Value, path: &str) -> Option<&'a Value> {
+    path.split('.').try_fold(whole, |here, step| match step.parse::<usize>() {
+        Ok(index) => here.items().get(index),
+        Err(_) => here.get(step),
+    })
+}
