@@ -1,0 +1,8 @@
+import { FILTER } from './filter.js';
+import type { CalculatorWords } from './kinds.js';
+import { MARKING } from './marking.js';
+import { STAGE } from './stage.js';
+import { VOICE } from './voice.js';
+
+/** The words of every calculator, in the order of the shelf. */
+export const CALCULATORS: readonly CalculatorWords[] = [VOICE, STAGE, FILTER, MARKING];

@@ -1,0 +1,123 @@
+import type { CautionContext, CautionMaker } from './caution-kinds.js';
+import { counted, figure, raised, said, spelled, text } from './plain.js';
+import { show } from './quantity.js';
+import { positionName } from './voice-lead.js';
+
+/** What is worth knowing about the signal: room, bias, lift, corners. */
+export const SIGNAL_CAUTIONS: Readonly<Record<string, CautionMaker>> = {
+  grid_current: ({ f }) => ({
+    heading: `the grid sits at ${f('bias_volts', 'V')}`,
+    text:
+      'So near to its cathode a grid draws a little current. The answers leave that out: expect more distortion and a ' +
+      'lower gain. A larger cathode resistor moves it away.',
+  }),
+  cut_off: ({ f }) => ({
+    heading: 'the tube is cut off',
+    text:
+      `${f('plate_amps', 'A')} of plate current is next to none, and the gain is small and bent. A smaller cathode ` +
+      'resistor, or a grid less negative, opens it.',
+  }),
+  no_plate_current: () => ({
+    heading: 'no plate current',
+    text: 'The bias shuts the tube. A smaller cathode resistor, a grid less negative or more B+ opens it.',
+  }),
+  bottomed: ({ f }) => ({
+    heading: `the plate rests at ${f('plate_volts', 'V')}`,
+    text:
+      'Nearly all of B+ is lost on the way to the plate, so there is no room to swing down. A smaller plate resistor or ' +
+      'a larger cathode resistor raises it.',
+  }),
+  output_not_reached: ({ f }) => ({
+    heading: `${f('want_volts', 'V')} is more than it gives`,
+    text:
+      `The stage gives ${f('most_volts', 'V')} rms at most before the grid reaches its cathode or the current stops. ` +
+      'Distortion at the output you named has no figure.',
+  }),
+  headroom_low: (context) => ({
+    heading: `${context.f('headroom_db', 'dB', 2)} before it clips`,
+    text:
+      `${raised(where(context))} ${microphone(context)} leaves little room, and the peaks of speech stand well above ` +
+      'its rms volts. More distance to the microphone, or less gain, makes room.',
+  }),
+  headroom_none: (context) => ({
+    heading: 'it clips',
+    text:
+      `${raised(where(context))} ${microphone(context)} is ${past(context)} more than the tube takes. More distance to ` +
+      'the microphone, no cathode bypass or a pad ahead of the grid makes room.',
+  }),
+  lift_out_of_reach: (context) => ({
+    heading: 'that lift is out of reach',
+    text:
+      `${wanted(context)}No capacitor at ${place(context)} gives it here: from the smallest to the largest the lift ` +
+      `runs from ${signed(context, 'least_db')} to ${signed(context, 'most_db')}. The load and the tone knobs set these ends.`,
+  }),
+  lift_spread: (context) => ({
+    heading: `${text(context.figures, 'part') || 'The capacitor'}’s ${tolerance(context)}`,
+    text:
+      `It moves the lift of ${place(context)} between ${context.f('least_db', 'dB')} and ${context.f('most_db', 'dB')}. ` +
+      'Measure the part if you have a meter for it.',
+  }),
+  level_zero: () => ({
+    heading: 'Level is at 0',
+    text: 'Nothing reaches the load, so gain and lift have no figure. Turn Level up.',
+  }),
+  position_not_there: (context) => {
+    const count = context.inputs['positions'];
+    const there = Array.isArray(count) ? ` The switch has ${counted(count.length, 'position')}.` : '';
+    return {
+      heading: 'the switch has no such position',
+      text: `The lift was wanted at ${place(context)}.${there} Name one of them, or add one.`,
+    };
+  },
+  corner_outside: ({ figures }) => ({
+    heading: `the ${corner(text(figures, 'which'))} is out of range`,
+    text: 'The response has not fallen by 3 dB anywhere from 0.01 Hz to 100 MHz on that side, so it has no figure.',
+  }),
+  nothing_passes: () => ({
+    heading: 'nothing passes',
+    text: 'No signal reaches the load at any frequency: a branch blocks it or shorts it. Gain and corners have no figure.',
+  }),
+  corner_none: () => ({
+    heading: 'no corner',
+    text: 'The response stays within 3 dB of its best over the whole range.',
+  }),
+};
+
+function corner(which: string): string {
+  if (which.startsWith('low')) return 'lower corner';
+  return which.startsWith('high') ? 'upper corner' : `${spelled(which)} corner`.trim();
+}
+
+function place({ figures, inputs }: CautionContext): string {
+  const number = figure(figures, 'position') ?? figure(figures, 'want_position');
+  if (number !== null) return positionName(inputs, number - 1);
+  return text(figures, 'position') || 'that position';
+}
+
+function where(context: CautionContext): string {
+  return context.figures['position'] === undefined ? '' : `in ${place(context)}`;
+}
+
+function microphone({ figures, inputs, way }: CautionContext): string {
+  const given = said(figures, 'microphone_volts', 'V', way) || said(inputs, 'microphone_volts', 'V', way);
+  return given === '' ? 'the microphone' : `${given} from the microphone`;
+}
+
+function past({ figures, way }: CautionContext): string {
+  const room = figure(figures, 'headroom_db');
+  return room === null ? 'much' : show(Math.abs(room), 'dB', { way });
+}
+
+function signed({ figures, way }: CautionContext, name: string): string {
+  return show(figure(figures, name), 'dB', { signed: true, way });
+}
+
+function wanted({ inputs, way }: CautionContext): string {
+  const lift = figure(inputs, 'want_lift_db');
+  return lift === null ? '' : `You want ${show(lift, 'dB', { signed: true, way })}. `;
+}
+
+function tolerance({ figures, way }: CautionContext): string {
+  const share = figure(figures, 'tolerance');
+  return share === null ? 'tolerance' : `±${show(share * 100, '%', { way })}`;
+}

@@ -1,0 +1,81 @@
+import type { CautionMaker } from './caution-kinds.js';
+import { nodeWords } from './node-words.js';
+import { figure, list, text, texts } from './plain.js';
+
+/** What can hurt a person, and what exceeds the tube's or a part's rating. */
+export const TUBE_CAUTIONS: Readonly<Record<string, CautionMaker>> = {
+  danger_volts: ({ figures, f, way }) => {
+    const node = text(figures, 'node');
+    const place = node === '' ? '' : ` at ${nodeWords(node, text(figures, 'pin'), way)}`;
+    const held = texts(figures, 'capacitors');
+    const holds =
+      held.length === 0
+        ? 'Capacitors may hold it after the plug is out.'
+        : `${list(held)} may hold ${held.length === 1 ? 'its' : 'their'} charge after the plug is out.`;
+    const wait =
+      figure(figures, 'wait_seconds') === null
+        ? ' Nothing in this drawing brings it down, so waiting alone does not help.'
+        : ` Its own parts bring it under 60 V in ${f('wait_seconds', 's', 2)}, if none is open.`;
+    return {
+      heading: `${f('volts', 'V')}${place}`,
+      text: `${holds}${wait} One low reading does not prove the others low. Phone down, one hand away.`,
+    };
+  },
+  plate_dissipation: ({ f }) => ({
+    heading: 'plate dissipation over its rating',
+    text:
+      `${f('watts', 'W')} of heat in the plate; the tube is rated ${f('rating', 'W')}. A larger plate or cathode ` +
+      'resistor or less B+ brings it down.',
+    gauge: ['watts', 'rating', 'W'],
+  }),
+  plate_volts_over: ({ f }) => ({
+    heading: 'plate volts over their rating',
+    text:
+      `${f('volts', 'V')} at the plate; the tube is rated ${f('rating', 'V')}. Less B+, a larger plate resistor or more ` +
+      'current brings it down.',
+    gauge: ['volts', 'rating', 'V'],
+  }),
+  supply_over: ({ f }) => ({
+    heading: 'B+ over the rating of a cold tube',
+    text:
+      `Until the heater is warm no current flows and the plate stands at all of B+, ${f('volts', 'V')}; the tube is ` +
+      `rated ${f('rating', 'V')}. Less B+, or a supply that rises no sooner than the tube warms, keeps to it.`,
+    gauge: ['volts', 'rating', 'V'],
+  }),
+  cathode_amps_over: ({ f }) => ({
+    heading: 'cathode current over its rating',
+    text:
+      `${f('amps', 'A')} from the cathode; the tube is rated ${f('rating', 'A')}. A larger cathode or plate resistor ` +
+      'brings it down.',
+    gauge: ['amps', 'rating', 'A'],
+  }),
+  heater_cathode_over: ({ f }) => ({
+    heading: 'heater to cathode over its rating',
+    text:
+      `The cathode stands ${f('volts', 'V')} from the heater; the tube is rated ${f('rating', 'V')}. Lift the heater ` +
+      'winding to volts near the cathode’s, or bring the cathode nearer to ground.',
+    gauge: ['volts', 'rating', 'V'],
+  }),
+  grid_leak_over: ({ f }) => ({
+    heading: 'grid resistor over its rating',
+    text:
+      `${f('ohms', 'Ω')} at the grid; the tube is rated ${f('rating', 'Ω')}. The little current that every grid draws ` +
+      `shifts the bias across so much. Fit ${f('rating', 'Ω')} or less.`,
+    gauge: ['ohms', 'rating', 'Ω'],
+  }),
+  coupling_volts: ({ figures, f }) => {
+    const parts = texts(figures, 'parts');
+    const which = parts.length === 0 ? 'The coupling capacitor' : list(parts);
+    const stand = parts.length > 1 ? 'stand' : 'stands';
+    return {
+      heading: `${which} ${stand} ${f('volts', 'V')} at switch-on`,
+      text:
+        `Until the tube is warm the plate is at all of B+, and ${which} with it. Buy ${f('volts', 'V')} or more, not the ` +
+        'volts of the warm tube.',
+    };
+  },
+  own_tube_unknown_ratings: () => ({
+    heading: 'no ratings for your own tube',
+    text: 'Its dissipation, volts and heater are not checked here. Hold the answers against its data sheet.',
+  }),
+};

@@ -1,0 +1,69 @@
+/** A section of the page "How we know". */
+export interface Section {
+  readonly heading: string;
+  readonly paragraphs: readonly string[];
+}
+
+/** The page's title. */
+export const HOW_WE_KNOW_TITLE = 'How we know';
+
+/** The page "How we know": what stands behind the figures, for someone who will put a meter to them. */
+export const HOW_WE_KNOW: readonly Section[] = [
+  {
+    heading: 'One circuit',
+    paragraphs: [
+      'A calculator with a drawing has one netlist: parts, and the nodes that they join. The answers, the spread that ' +
+        'your parts allow, the volts at each pin, the parts to buy, the wiring and the drawing all come from it. None ' +
+        'of them has a formula of its own that could disagree with the rest.',
+      'Where a handbook has a formula, it is used to check the circuit, not to answer.',
+    ],
+  },
+  {
+    heading: 'The tubes',
+    paragraphs: [
+      'A triode is described by four figures: how much current it passes, its mu, how much mu differs along the cathode, ' +
+        'and the volts that its grid has by itself. The law is space charge with the initial speed of the electrons. The ' +
+        'four are fitted to the operating points and cut-offs that makers printed, and nothing else.',
+      'Resistance-coupled charts of the same makers were kept out of the fit. How far the fitted tubes lie from those ' +
+        'charts is printed in a table of the documents, tube by tube, with the worst row.',
+      'Where a sheet gave too few points, the figure that stayed at its usual value is named with the tube. Tubes of one ' +
+        'type differ: the least and most at each test point allow 20 % in current and 15 % in mu.',
+    ],
+  },
+  {
+    heading: 'What you should measure',
+    paragraphs: [
+      'Your meter is part of the circuit while it reads, so its resistance is solved with the rest. Least and most take ' +
+        'every part to the tolerance it is marked with, the tube to its spread and the mains to 5 % either way, put ' +
+        'together as independent chances: a good build falls outside one time in two hundred. Nineteen in twenty are ' +
+        'inside the narrower figures that stand with them.',
+      'A reading outside the range means a wrong part, a wrong joint or a worn tube: that is what the range is for.',
+    ],
+  },
+  {
+    heading: 'The same everywhere',
+    paragraphs: [
+      'The engine uses no arithmetic of the device but the four rules and the square root. The rest is its own, so a ' +
+        'phone, a desk computer and the test machine give the same figures to the last bit. A test holds them to it over ' +
+        'a million evaluations.',
+    ],
+  },
+  {
+    heading: 'Where each check comes from',
+    paragraphs: [
+      'Expected figures never come from the engine itself. They are published tables, standards, or the same circuit ' +
+        'worked with other tools, and each row names its source. A figure that could only be recalled and not looked up ' +
+        'again says "from memory".',
+      'Where a figure and its source disagree, the finding is written down. It is not tuned away.',
+    ],
+  },
+  {
+    heading: 'What it does not know',
+    paragraphs: [
+      'Your layout: stray capacitance, hum from the heater wiring, a ground that carries two currents. Your microphone ' +
+        'beyond the figures that you give for it. Whether a voice is understood: the page says how far the consonants ' +
+        'rise, which may help, and no more.',
+      'The builds shown as examples are invented, and so are their figures.',
+    ],
+  },
+];

@@ -1,0 +1,86 @@
+import { raised, spelled } from './plain.js';
+import { told, type Way } from './way.js';
+
+/** Nodes, electrodes and terminals as people call them, by their code. */
+const NODES: Readonly<Record<string, string>> = {
+  ground: 'ground',
+  supply: 'B+',
+  'B+': 'B+',
+  decoupled: 'decoupled B+',
+  plate: 'plate',
+  grid: 'grid',
+  cathode: 'cathode',
+  heater: 'heater',
+  heater_a: 'heater supply, first lead',
+  heater_b: 'heater supply, second lead',
+  heater_tap: 'heater tap',
+  shield: 'shield',
+  output: 'output',
+  source: 'source',
+  mic: 'microphone',
+  microphone: 'microphone',
+  feed: 'behind the source’s capacitor',
+  grid_return: 'grid bias supply',
+  a: 'switch common, A',
+  b: 'top of Level, B',
+  common: 'common',
+  top: 'top',
+  wiper: 'wiper',
+  bottom: 'bottom',
+  bass_top: 'top of Bass',
+  bass_wiper: 'wiper of Bass',
+  bass_bottom: 'bottom of Bass',
+  treble_top: 'top of Treble',
+  treble_bottom: 'bottom of Treble',
+};
+
+/** The nodes and terminals that have a word of their own. */
+export const NODE_CODES: readonly string[] = Object.keys(NODES);
+
+/** A node or electrode for people, with its pin where it has one: "plate, pin 5". A pin may come as `V1.5`. */
+export function nodeWords(node: string, pin?: string | null, way?: Way): string {
+  const name = told(nodeName(node), way);
+  const number = pin?.split('.').at(-1) ?? '';
+  return number === '' ? name : `${name}, pin ${number}`;
+}
+
+/** The same as a heading: "Plate, pin 5". */
+export function nodeHeading(node: string, pin?: string | null, way?: Way): string {
+  return raised(nodeWords(node, pin, way));
+}
+
+/**
+ * One end of a join for people: `V1.5` is "V1 pin 5", `S1.2` "S1 throw 2", `Bass.wiper` "wiper of Bass", `ground`
+ * "ground", `bass_top` "tie point, top of Bass". A name that follows none of these stands as it is.
+ */
+export function terminalWords(terminal: string, way?: Way): string {
+  const dot = terminal.indexOf('.');
+  if (dot < 0) return told(tiePoint(terminal), way);
+  const [whole, leg] = [terminal.slice(0, dot), terminal.slice(dot + 1)];
+  const number = /^\d/.test(leg);
+  if (/^V\d/.test(whole)) return `${whole} ${number ? `pin ${leg}` : nodeName(leg)}`;
+  if (/^S\d/.test(whole)) return `${whole} ${number ? `throw ${leg}` : nodeName(leg)}`;
+  return number ? `${whole} lead ${leg}` : `${nodeName(leg)} of ${whole}`;
+}
+
+/** One join of the wiring as a sentence: "R3 from V1 pin 5 to B+." */
+export function joinWords(from: string, to: string, part: string | null | undefined, way?: Way): string {
+  const ends = `from ${terminalWords(from, way)} to ${terminalWords(to, way)}.`;
+  return part === null || part === undefined || part === '' ? `Wire ${ends}` : `${part} ${ends}`;
+}
+
+/** Terminals that are there by themselves; every other node without a pin needs a tie point. */
+const STANDING = new Set(['ground', 'supply', 'B+', 'heater_a', 'heater_b', 'output', 'source', 'mic', 'grid_return']);
+
+function tiePoint(node: string): string {
+  return STANDING.has(node) ? nodeName(node) : `tie point, ${nodeName(node)}`;
+}
+
+function nodeName(node: string): string {
+  const known = Object.hasOwn(NODES, node) ? NODES[node] : undefined;
+  if (known !== undefined) return known;
+  const throws = /^throw_(\d+)$/.exec(node);
+  if (throws !== null) return `switch throw ${throws[1]}`;
+  const rung = /^n(\d+)$/.exec(node);
+  return rung === null ? spelled(node) : `node ${rung[1]}`;
+}

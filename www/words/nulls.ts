@@ -1,0 +1,20 @@
+import { spelled } from './plain.js';
+
+/** What an answer without a figure means, by the code in the catalogue. */
+const NULLS: Readonly<Record<string, string>> = {
+  level_at_zero: 'Level is at 0, so nothing passes.',
+  no_swing: 'The tube has no room to swing.',
+  out_of_reach: 'No capacitor gives that lift here.',
+  no_current: 'The tube passes no current.',
+  outside_range: 'Outside 0.01 Hz to 100 MHz.',
+  not_reached: 'The stage does not reach that output.',
+  nothing_passes: 'Nothing reaches the load.',
+};
+
+/** The codes that have a sentence. */
+export const NULL_CODES: readonly string[] = Object.keys(NULLS);
+
+/** Why an answer has no figure. */
+export function nullWords(code: string): string {
+  return NULLS[code] ?? `No figure: ${spelled(code)}.`;
+}

@@ -1,0 +1,114 @@
+import { lowered, spelled } from './plain.js';
+import { show } from './quantity.js';
+import { told, USUAL_WAY, type Way } from './way.js';
+
+/** What a part does, by its role in the netlist: short, for a table's column. */
+const ROLES: Readonly<Record<string, string>> = {
+  supply: 'B+',
+  tube: 'tube',
+  plate_resistor: 'plate resistor',
+  cathode_resistor: 'cathode resistor',
+  cathode_bypass: 'cathode bypass',
+  grid_resistor: 'grid resistor',
+  decoupling: 'decoupling',
+  decoupling_resistor: 'decoupling resistor',
+  decoupling_capacitor: 'decoupling capacitor',
+  bias_supply: 'grid bias supply',
+  source: 'source',
+  signal: 'source',
+  microphone: 'microphone',
+  source_resistance: 'source resistance',
+  microphone_resistance: 'microphone resistance',
+  microphone_capacitance: 'microphone capacitance',
+  coupling: 'coupling capacitor',
+  coupling_switch: 'coupling switch',
+  bass: 'bass knob',
+  treble: 'treble knob',
+  level: 'level knob',
+  bass_in: 'bass feed resistor',
+  bass_low: 'bass foot resistor',
+  mixing: 'mixing resistor',
+  bass_top: 'upper bass capacitor',
+  bass_bottom: 'lower bass capacitor',
+  treble_top: 'upper treble capacitor',
+  treble_bottom: 'lower treble capacitor',
+  load: 'load',
+  load_capacitance: 'load capacitance',
+  series: 'in line',
+  shunt: 'to ground',
+  meter: 'meter',
+};
+
+/** The roles that have a word. */
+export const ROLE_CODES: readonly string[] = Object.keys(ROLES);
+
+const KINDS: Readonly<Record<string, string>> = {
+  resistor: 'resistor',
+  capacitor: 'capacitor',
+  coil: 'coil',
+  source: 'source',
+  potentiometer: 'pot',
+  switch: 'switch',
+  triode: 'tube',
+  tube: 'tube',
+  terminal: 'terminal',
+};
+
+/** The kinds of part that have a word. */
+export const KIND_CODES: readonly string[] = Object.keys(KINDS);
+
+/** Margin rules of the parts list: what the rating to buy was made from. */
+const RULES: Readonly<Record<string, string>> = {
+  '': 'as marked',
+  twice_watts: 'twice the watts it takes or more, and large enough for its volts',
+  twice_volts: 'twice the volts across it or more',
+  switch_on: 'all of B+ with the mains 5 % up: it stands that until the tube is warm',
+  signal_only: 'signal only: 100 V or more',
+  quarter_watt: 'takes next to nothing: a quarter watt will do',
+};
+
+/** The margin rules that have a sentence. */
+export const RULE_CODES: readonly string[] = Object.keys(RULES);
+
+/** What a part does, for people. */
+export function roleWords(role: string, way?: Way): string {
+  return told(lookUp(ROLES, role), way);
+}
+
+/** A kind of part for people. */
+export function kindWords(kind: string, way?: Way): string {
+  return told(lookUp(KINDS, kind), way);
+}
+
+/** A margin rule for people. */
+export function ruleWords(rule: string, way?: Way): string {
+  return told(lookUp(RULES, rule), way);
+}
+
+/** A reference with what the part does: "R3, plate resistor". */
+export function partHeading(reference: string, label: string, way?: Way): string {
+  return `${reference}, ${lowered(told(label, way))}`;
+}
+
+const FRACTIONS: Readonly<Record<string, string>> = { '0.125': '⅛', '0.25': '¼', '0.5': '½' };
+
+/** A resistor's size as it is sold: "½ W", "2 W". */
+export function wattsWords(watts: number, way: Way = USUAL_WAY): string {
+  const fraction = FRACTIONS[String(watts)];
+  return fraction === undefined ? show(watts, 'W', { prefix: '', way }) : `${fraction}\u00a0W`;
+}
+
+/** What to look for on the part: "½ W", "400 V", or nothing. */
+export function ratingWords(row: { readonly watts?: number | null; readonly volts?: number | null; readonly amps?: number | null }, way?: Way): string {
+  const { watts, volts, amps } = row;
+  const ratings = [
+    typeof watts === 'number' ? wattsWords(watts, way) : '',
+    typeof volts === 'number' ? show(volts, 'V', { way }) : '',
+    typeof amps === 'number' ? show(amps, 'A', { way }) : '',
+  ];
+  return ratings.filter((each) => each !== '').join(', ');
+}
+
+function lookUp(words: Readonly<Record<string, string>>, code: string): string {
+  return (Object.hasOwn(words, code) ? words[code] : undefined) ?? spelled(code);
+}

@@ -1,0 +1,45 @@
+import { lengthWords } from './lengths.js';
+import { show } from './quantity.js';
+import { USUAL_WAY, type Way } from './way.js';
+
+/** What the reader gave for a text. */
+export interface BareReading {
+  readonly value: number;
+  readonly tolerance?: number | null;
+  readonly notation?: string;
+}
+
+/**
+ * The echo that a person checks: "250 mmf = 250 pF", ".02 = 0.02 µF = 20 nF", "yellow violet red gold = 4.7 kΩ, ±5 %".
+ * A text that is already written so stands alone.
+ */
+export function readingWords(typed: string, unit: string, reading: BareReading, way: Way = USUAL_WAY): string {
+  const steps = [typed.trim(), ...values(reading, unit, way)];
+  const said = steps.filter((step, index) => step !== '' && (index === 0 || same(step) !== same(steps[index - 1] ?? '')));
+  const plain = said.length > 1 && same(said[0] ?? '') === same(said[1] ?? '') ? said.slice(1) : said;
+  const known = same(steps[0] ?? '') === same(steps[1] ?? '') ? steps.slice(1) : plain;
+  return known.join(' = ') + toleranceWords(reading.tolerance, way);
+}
+
+/** The same as a sentence under an open field: "Read as 220 kΩ." */
+export function readAs(unit: string, reading: BareReading, way: Way = USUAL_WAY): string {
+  return `Read as ${values(reading, unit, way).join(' = ')}${toleranceWords(reading.tolerance, way)}.`;
+}
+
+/** ", ±10 %", or nothing. */
+function toleranceWords(tolerance: number | null | undefined, way: Way): string {
+  return typeof tolerance === 'number' ? `, ±${show(tolerance * 100, '%', { way })}` : '';
+}
+
+/** The figure in the ways that people know it by. */
+function values({ value, notation }: BareReading, unit: string, way: Way): readonly string[] {
+  const shown = show(value, unit, { digits: 6, way });
+  if (unit === 'F' && value >= 1e-9 && value < 1e-6) return [show(value, 'F', { digits: 6, prefix: 'µ', way }), shown];
+  if (unit === 'm') return way.length === 'inch' ? [shown, lengthWords(value, way)] : [shown];
+  return notation === 'percent' ? [show(value * 100, '%', { digits: 6, way }), shown] : [shown];
+}
+
+/** A text without what does not change its reading, to see whether two say the same. */
+function same(text: string): string {
+  return text.replaceAll(/[\s\u00a0]/g, '').replaceAll('u', 'µ').replaceAll('μ', 'µ');
+}

@@ -1,0 +1,123 @@
+import type { CalculatorWords, Lead, Situation } from './kinds.js';
+import { figure } from './plain.js';
+import { show, split } from './quantity.js';
+import { REST_ANSWERS, STAGE_GROUPS, STAGE_INPUTS } from './triode.js';
+
+/** Every text of `stage`. */
+export const STAGE: CalculatorWords = {
+  id: 'stage',
+  title: 'Stage',
+  summary: 'One resistance-coupled triode: gain, corners, swing, distortion, and the volts at every pin.',
+  paragraph:
+    'One triode with a plate resistor, a cathode resistor and a coupling capacitor. You get where the tube rests, its ' +
+    'gain and the two frequencies where the gain falls off, how many volts it can give and how much it bends them, what ' +
+    'your meter should read at each pin, what to buy, and the wiring pin by pin. The plate curves carry the load lines ' +
+    'of your own parts.',
+  groups: { ...STAGE_GROUPS, source: 'What drives it', load: 'What it feeds' },
+  inputs: {
+    ...STAGE_INPUTS,
+    source_ohms: {
+      label: 'Source resistance',
+      help: 'Of whatever drives the grid. With the input capacitance it sets the upper corner. 0 for none.',
+    },
+    coupling_farads: {
+      label: 'Coupling capacitor',
+      help: 'From the plate to the load. A smaller one passes less of the low notes.',
+    },
+    load_ohms: { label: 'Load', help: 'The resistance that follows: most often the next grid’s resistor.' },
+    output_volts: {
+      label: 'Output for the distortion',
+      help: 'Volts rms at the load at which distortion is told. Empty: half of the most it can give.',
+    },
+  },
+  choices: { tube: {} },
+  answers: {
+    gain: {
+      label: 'Gain',
+      phrase: 'the gain',
+      help: 'Volts at the load for one volt at the grid, at the frequency where most gets through.',
+    },
+    gain_db: { label: 'Gain in dB', phrase: 'the gain', help: 'The same: 20 dB is ten times the volts.' },
+    ...REST_ANSWERS,
+    output_ohms: {
+      label: 'Output resistance',
+      phrase: 'the output resistance',
+      help: 'At the plate, the plate resistor included.',
+    },
+    input_farads: {
+      label: 'Input capacitance',
+      phrase: 'the input capacitance',
+      help: 'What the grid shows to the source, multiplied by the gain.',
+    },
+    low_corner_hertz: {
+      label: 'Lower corner',
+      phrase: 'the lower corner',
+      help: 'Here 3 dB of the low notes are gone.',
+    },
+    high_corner_hertz: {
+      label: 'Upper corner',
+      phrase: 'the upper corner',
+      help: 'Here 3 dB of the high notes are gone.',
+    },
+    max_output_volts: {
+      label: 'Most it can give',
+      phrase: 'the most it can give',
+      help: 'Volts rms at the load at 1 kHz when the grid just reaches its cathode or the current just stops.',
+    },
+    distortion_percent: {
+      label: 'Distortion',
+      phrase: 'the distortion',
+      help: 'Second to seventh harmonic together, at the output named, at 1 kHz.',
+    },
+    harmonics_db: {
+      label: 'Harmonics',
+      phrase: 'the harmonics',
+      help: 'Second to seventh, against the note itself.',
+    },
+  },
+  curves: {
+    plate_curves: {
+      title: 'Plate curves',
+      caption: 'Plate current against plate volts at several grid volts, with the load lines of your parts.',
+      x: 'Plate to cathode',
+      y: 'Plate current',
+      lines: {
+        dc_load: 'load line at rest',
+        signal_load: 'load line for signal',
+        dissipation: 'most dissipation',
+        plate_volts: 'most plate volts',
+        rest: 'at rest',
+      },
+    },
+    response: { title: 'Gain against frequency', caption: 'Gain, source to load.', x: 'Frequency', y: 'Gain' },
+  },
+  how: {
+    method:
+      'The drawing is solved node by node: at rest by Newton’s method, then for small signals at each frequency. Swing ' +
+      'and distortion come from the whole circuit going through one cycle at 1 kHz again and again until it repeats. The ' +
+      'tube is a space-charge law with the initial speed of the electrons and the spread of mu along the cathode.',
+    holdsFor:
+      'Plates from about 60 V up and grids that stay negative. Grid current is left out and said where it begins.',
+    checkedAgainst:
+      'Published resistance-coupled charts that played no part in the fit, and whole stages worked independently, node ' +
+      'by node and in time.',
+    source:
+      'Space charge with initial velocities: I. Langmuir, Physical Review 21, 1923. Nodal analysis: Ho, Ruehli and ' +
+      'Brennan, 1975. Tubes: the makers’ data sheets, named with each tube.',
+  },
+  lead: stageLead,
+};
+
+/** The lead of `stage`: the gain, and where the tube rests. */
+function stageLead({ outcome, way }: Situation): Lead {
+  const answers = outcome.answers ?? {};
+  const gain = figure(answers, 'gain');
+  const label = 'Gain, grid to load';
+  const volts = (path: string, digits = 3): string => show(figure(answers, path), 'V', { digits, way });
+  const most = figure(answers, 'max_output_volts');
+  const room =
+    most === null ? 'It has no room to swing.' : `It can give ${volts('max_output_volts', 2)} rms before the tube runs out.`;
+  const sentence = `That is ${show(figure(answers, 'gain_db'), 'dB', { way })}. The plate rests at ${volts('plate_volts')}. ${room}`;
+  const shown = split(gain, '1', { way });
+  return { label, figure: shown.figure, unit: gain === null ? '' : 'times', sentence };
+}

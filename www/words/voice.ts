@@ -1,0 +1,163 @@
+import type { CalculatorWords, FieldWords } from './kinds.js';
+import { REST_ANSWERS, STAGE_GROUPS, STAGE_INPUTS } from './triode.js';
+import { voiceLead, voiceRemarks } from './voice-lead.js';
+
+const TONE_PARTS: Readonly<Record<string, FieldWords>> = {
+  tone_parts: { label: 'Parts of the tone network', help: 'The resistors and capacitors around the two knobs.' },
+  'tone_parts.r_in': { label: 'Bass feed resistor', help: 'From the switch to the top of Bass.' },
+  'tone_parts.r_low': { label: 'Bass foot resistor', help: 'From the bottom of Bass to ground.' },
+  'tone_parts.r_mix': { label: 'Mixing resistor', help: 'From the wiper of Bass to the wiper of Treble.' },
+  'tone_parts.c_bass_top': { label: 'Upper bass capacitor', help: 'From the top of Bass to its wiper.' },
+  'tone_parts.c_bass_bottom': { label: 'Lower bass capacitor', help: 'From the wiper of Bass to its bottom.' },
+  'tone_parts.c_treble_top': { label: 'Upper treble capacitor', help: 'From the switch to the top of Treble.' },
+  'tone_parts.c_treble_bottom': { label: 'Lower treble capacitor', help: 'From the bottom of Treble to ground.' },
+};
+
+/** Every text of `voice`. */
+export const VOICE: CalculatorWords = {
+  id: 'voice',
+  title: 'Voice',
+  summary: 'A microphone stage with a switched coupling capacitor, two tone knobs and a level: what each does to speech.',
+  paragraph:
+    'Set up one triode after a microphone, with up to six coupling capacitors on a switch, bass and treble knobs and a ' +
+    'level control. You get the gain at each position, the lift of the consonants from 2.2 to 2.8 kHz, the headroom for ' +
+    'your microphone, the volts to expect at every pin with your own meter, what to buy, and how to wire it seen from ' +
+    'below the socket. Everything is worked from one circuit, here in the page, with or without a network.',
+  groups: {
+    ...STAGE_GROUPS,
+    microphone: 'Microphone',
+    switch: 'Coupling switch',
+    tone: 'Tone',
+    level: 'Level',
+    load: 'What it feeds',
+    wish: 'The lift you want',
+  },
+  inputs: {
+    ...STAGE_INPUTS,
+    microphone_volts: {
+      label: 'Microphone',
+      phrase: 'the microphone’s volts',
+      help: 'Volts rms that your voice gives at your distance, with nothing connected to the microphone.',
+    },
+    microphone_ohms: {
+      label: 'Microphone resistance',
+      help: 'Its own resistance, or that of its transformer’s secondary. 0 for none.',
+    },
+    microphone_farads: {
+      label: 'Microphone capacitance',
+      help: 'For a crystal microphone, its own capacitance, in series. Leave it empty for any other.',
+    },
+    positions: { label: 'Positions of the switch', help: 'One coupling capacitor each, one to six.' },
+    'positions[]': { label: 'Position', help: 'A name and a coupling capacitor.' },
+    'positions[].label': { label: 'Name', help: 'What you will write beside the switch.' },
+    'positions[].farads': {
+      label: 'Coupling capacitor',
+      help: 'From the plate to the tone network. A smaller one thins the low notes and leaves the consonants.',
+    },
+    tone: { label: 'Tone network', help: 'Two knobs, bass and treble, or none.' },
+    bass_ohms: { label: 'Bass pot', help: 'The whole resistance of the control.' },
+    treble_ohms: { label: 'Treble pot', help: 'The whole resistance of the control.' },
+    ...TONE_PARTS,
+    bass: {
+      label: 'Bass',
+      phrase: 'Bass',
+      help: 'Resistance below the wiper, in percent of the whole. Up is more bass.',
+      percent: true,
+    },
+    treble: {
+      label: 'Treble',
+      phrase: 'Treble',
+      help: 'Resistance below the wiper, in percent of the whole. Up is more treble.',
+      percent: true,
+    },
+    level_ohms: { label: 'Level pot', help: 'The whole resistance of the control.' },
+    level: {
+      label: 'Level',
+      phrase: 'Level',
+      help: 'Resistance below the wiper, in percent of the whole. At 0 nothing passes.',
+      percent: true,
+    },
+    load_ohms: { label: 'Load', help: 'The resistance that follows the level wiper: most often the next grid’s resistor.' },
+    want_lift_db: {
+      label: 'Lift wanted',
+      help: 'How far the consonants should rise against the first position. The capacitor for it is worked out.',
+    },
+    want_position: { label: 'At position', help: 'The position whose capacitor is to give it, counted from 1.' },
+  },
+  choices: {
+    tube: {},
+    tone: { none: 'none', 'two-knob': 'bass and treble' },
+  },
+  answers: {
+    gain_db_1k: {
+      label: 'Gain at 1 kHz',
+      phrase: 'the gain at 1 kHz',
+      help: 'From the microphone to the load. 20 dB is ten times the volts; under 0 dB comes out less than goes in.',
+    },
+    lift_db: {
+      label: 'Lift, 2.2–2.8 kHz',
+      phrase: 'the lift',
+      help: 'How far 2.2 to 2.8 kHz rises against 300 to 500 Hz, compared with position 1.',
+      signed: true,
+    },
+    output_volts: {
+      label: 'Output at 1 kHz',
+      phrase: 'the output',
+      help: 'Volts rms at the load from your microphone’s volts.',
+    },
+    headroom_db: {
+      label: 'Before it clips',
+      phrase: 'the headroom',
+      help: 'How much louder than your microphone’s volts the position with the least room takes.',
+    },
+    lift_farads: {
+      label: 'Capacitor for the lift',
+      phrase: 'the capacitor for the lift',
+      help: 'The exact value that gives the lift you asked for.',
+    },
+    lift_preferred_farads: {
+      label: 'Nearest you can buy',
+      phrase: 'the nearest preferred value',
+      help: 'The preferred value that comes nearest to the lift you asked for.',
+    },
+    lift_preferred_db: {
+      label: 'Lift with that one',
+      phrase: 'the lift with that one',
+      help: 'What the preferred value gives.',
+      signed: true,
+    },
+    ...REST_ANSWERS,
+    source_ohms_seen: {
+      label: 'Resistance ahead of it',
+      phrase: 'the resistance ahead of the capacitor',
+      help: 'What the coupling capacitor sees at the plate: the tube and the plate resistor together.',
+    },
+  },
+  curves: {
+    response: {
+      title: 'Gain against frequency',
+      caption: 'Gain, microphone to load. Hatched: the two bands compared.',
+      x: 'Frequency',
+      y: 'Gain',
+    },
+    speech: { title: 'Speech in each band', caption: 'Speech in each band.', x: 'One-third octaves', y: 'Level' },
+  },
+  how: {
+    method:
+      'The whole drawing is solved node by node: first at rest, then at each frequency for each position of the switch, ' +
+      'with the knobs and the load in place. The tube is a space-charge law with the initial speed of the electrons and ' +
+      'the spread of mu along the cathode, fitted to data-sheet points. Lift is the mean of the response in dB over ' +
+      '2,200 to 2,800 Hz less that over 300 to 500 Hz, spaced by ratio, less the same at position 1.',
+    holdsFor:
+      'Plates from about 60 V up and grids that stay negative. Grid current is left out and said where it begins. Parts ' +
+      'are taken as pure; wiring adds a few picofarads of its own.',
+    checkedAgainst:
+      'Published resistance-coupled charts that played no part in the fit; a first-order network in closed form, where a ' +
+      'time constant of 157 µs gives 8.00 dB of lift; the tone network and whole stages by an independent nodal analysis.',
+    source:
+      'Tone network: E. J. James, Wireless World, February 1949. Space charge with initial velocities: I. Langmuir, ' +
+      'Physical Review 21, 1923. Nodal analysis: Ho, Ruehli and Brennan, 1975.',
+  },
+  lead: voiceLead,
+  remarks: voiceRemarks,
+};
