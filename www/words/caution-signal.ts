@@ -5,8 +5,8 @@ import { positionName } from './voice-lead.js';
 
 /** What is worth knowing about the signal: room, bias, lift, corners. */
 export const SIGNAL_CAUTIONS: Readonly<Record<string, CautionMaker>> = {
-  grid_current: ({ f }) => ({
-    heading: `the grid sits at ${f('bias_volts', 'V')}`,
+  grid_current: ({ figures, way }) => ({
+    heading: `the grid sits at ${show(figure(figures, 'bias_volts'), 'V', { prefix: '', digits: 2, way })}`,
     text:
       'So near to its cathode a grid draws a little current. The answers leave that out: expect more distortion and a ' +
       'lower gain. A larger cathode resistor moves it away.',

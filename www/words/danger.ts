@@ -17,8 +17,8 @@ export function dangerSteps(seconds: number | null, capacitors: readonly string[
   return [
     { word: 'Unplug', more: 'Pull the plug out of the wall. A switch is not enough.' },
     waiting(seconds, way),
-    { word: 'Meter', more: `Measure ${which} across its own leads. One low reading does not prove the next.` },
-    { word: 'Discharge', more: `Bridge ${which} with the leads of a resistor, held by insulation; never with a screwdriver.` },
+    { word: 'Meter', more: `Read the volts across the leads of ${which}, one after the other. One low reading does not prove the next.` },
+    { word: 'Discharge', more: `Bridge ${which} with the leads of a resistor, held where it is insulated; never with a screwdriver.` },
     { word: 'Touch', more: 'Only now, one hand away while you can.' },
   ];
 }

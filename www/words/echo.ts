@@ -24,7 +24,7 @@ export function partEchoShort(field: string, outcome: BareOutcome, way: Way = US
   if (typeof row.watts === 'number') {
     const part = outcome.circuit?.parts.find((each) => each.field === field);
     const taken = part === undefined ? null : watts(part, outcome);
-    const takes = taken === null ? '' : `${show(taken, 'W', { prefix: '', digits: 2, way })}: `;
+    const takes = taken === null ? '' : `${heat(taken, way)}: `;
     return `${takes}use ${wattsWords(row.watts, way)}`;
   }
   return typeof row.volts === 'number' ? `${show(row.volts, 'V', { way })} or more` : '';
@@ -35,7 +35,7 @@ function resistor(part: CircuitPart, row: PartRow | undefined, outcome: BareOutc
   const fit = typeof row?.watts === 'number' ? `: fit ${wattsWords(row.watts, way)}` : '';
   if (drop === null || taken === null) return fit === '' ? '' : `Fit ${wattsWords(row?.watts ?? 0, way)}.`;
   if (taken < LEAST_WATTS) return `It takes next to no power${fit}.`;
-  return `It drops ${show(drop, 'V', { way })} and takes ${show(taken, 'W', { prefix: '', digits: 2, way })}${fit}.`;
+  return `It drops ${show(drop, 'V', { way })} and takes ${heat(taken, way)}${fit}.`;
 }
 
 function capacitor(part: CircuitPart, row: PartRow | undefined, outcome: BareOutcome, way: Way): string {
@@ -51,6 +51,10 @@ function capacitor(part: CircuitPart, row: PartRow | undefined, outcome: BareOut
 const LEAST_WATTS = 0.0005;
 /** Under this a capacitor's dc is not worth a figure. */
 const LEAST_VOLTS = 0.05;
+
+function heat(taken: number, way: Way): string {
+  return show(taken, 'W', { prefix: '', digits: taken < 0.1 ? 1 : 2, way });
+}
 
 function watts(part: CircuitPart, outcome: BareOutcome): number | null {
   const drop = across(part, outcome);

@@ -1,5 +1,7 @@
-import type { CalculatorWords, FieldWords, Figures } from './kinds.js';
+import { markedUnit } from './marking.js';
+import type { CalculatorWords, FieldWords, Figures, Value } from './kinds.js';
 import { general, item, lowered, raised, spelled, text } from './plain.js';
+import { split, type Split } from './quantity.js';
 import { told, USUAL_WAY, type Way } from './way.js';
 
 /** The words of the input at a path; a field without words is called by its name. */
@@ -28,11 +30,36 @@ export function labelOf(words: CalculatorWords | undefined, path: string, inputs
 /** An input as a sentence calls it, with its article: "the plate resistor", "B+", "the coupling capacitor of position 2". */
 export function phraseOf(words: CalculatorWords | undefined, path: string, inputs: Figures = {}, way: Way = USUAL_WAY): string {
   const { label, phrase } = inputWords(words, path);
-  const which = itemName(words, path, inputs, way);
-  if (path.endsWith(']')) return lowered(which);
+  const which = lowered(itemName(words, path, inputs, way)).replace(/, (.*)$/, ' ($1)');
+  if (path.endsWith(']')) return which;
   const named = told(phrase ?? `the ${lowered(label)}`, way);
-  return which === '' ? named : `${named} of ${lowered(which)}`;
+  return which === '' ? named : `${named} of ${which}`;
 }
+
+/**
+ * An answer's figure and unit, apart, the way that answer is shown; a text as it is. `unit` is the catalogue's, which
+ * for a marking is only known from the kind of part.
+ */
+export function answerFigure(
+  words: CalculatorWords | undefined, path: string, value: Value | undefined, unit: string, inputs: Figures = {}, way: Way = USUAL_WAY,
+): Split {
+  if (typeof value === 'string') return { figure: value, unit: '' };
+  const figure = typeof value === 'number' ? value : null;
+  const { percent, prefix, signed } = answerWords(words, path);
+  if (percent === true) return split(figure === null ? null : figure * 100, '%', { way });
+  return split(figure, answerUnit(words, path, unit, inputs), { prefix, signed, way });
+}
+
+/** The unit of an answer: the catalogue's, but for a value whose unit hangs on an input. */
+export function answerUnit(words: CalculatorWords | undefined, path: string, unit: string, inputs: Figures = {}): string {
+  if (words?.id === 'marking' && /(^|\.)value$/.test(path)) return markedUnit(text(inputs, 'kind'));
+  if (words?.id === 'filter' && path === 'solved') return SOLVED[text(inputs, 'solve').split('.').at(-1) ?? ''] ?? unit;
+  return unit;
+}
+
+const SOLVED: Readonly<Record<string, string>> = {
+  ohms: 'Ω', source_ohms: 'Ω', load_ohms: 'Ω', farads: 'F', henries: 'H',
+};
 
 function itemName(words: CalculatorWords | undefined, path: string, inputs: Figures, way: Way): string {
   const number = item(path);

@@ -83,6 +83,28 @@ export const FILTER: CalculatorWords = {
       'independent nodal analysis.',
     source: 'Circuit theory of any handbook; nodal analysis: Ho, Ruehli and Brennan, 1975.',
   },
+  face: {
+    lug: { answer: 'gain_db' },
+    tables: [
+      {
+        heading: 'Answers',
+        rows: [
+          { answer: 'gain_db' },
+          { answer: 'phase_degrees' },
+          { answer: 'best_gain_db' },
+          { answer: 'best_hertz' },
+          { answer: 'corners_hertz' },
+          { answer: 'input_ohms' },
+          { answer: 'time_seconds' },
+          { answer: 'solved' },
+        ],
+      },
+    ],
+    tags: [{ node: 'output', answer: 'gain_db' }],
+    pictures: [{ curve: 'response' }],
+    near: { source_ohms: 'input_ohms', load_ohms: 'gain_db', 'branches[].farads': 'corners_hertz', 'branches[].ohms': 'corners_hertz', 'branches[].henries': 'corners_hertz' },
+    beside: {},
+  },
   lead: filterLead,
 };
 

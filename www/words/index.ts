@@ -8,7 +8,8 @@ export {
   curveWords, dressCatalogue, dressCautions, dressCurves, dressProblems, wordsOf, type Answer, type Dressed, type Row,
 } from './dress.js';
 export { partEcho, partEchoShort } from './echo.js';
-export { answerWords, choiceWords, inputWords, labelOf, phraseOf } from './fields.js';
+export type { Face, FacePicture, FaceRow, FaceTable, FaceTag } from './face.js';
+export { answerFigure, answerUnit, answerWords, choiceWords, inputWords, labelOf, phraseOf } from './fields.js';
 export { HOW_WE_KNOW, HOW_WE_KNOW_TITLE, type Section } from './how-we-know.js';
 export { drawingNote, readingsNote, refusedCount, SAY, staleWords, STATES } from './interface.js';
 export type {

@@ -1,3 +1,4 @@
+import type { Face } from './face.js';
 import type { Way } from './way.js';
 
 /** Anything that crosses the door. */
@@ -97,7 +98,7 @@ export interface Lead {
 
 /** What a lead answer or an added sentence is made from. */
 export interface Situation {
-  /** What was typed or is linked, by key. */
+  /** By key: SI figures where they are known, else the text as typed. */
   readonly inputs: Figures;
   readonly outcome: BareOutcome;
   /** The switch position in use, from 0. */
@@ -138,6 +139,7 @@ export interface CalculatorWords {
   readonly answers: Readonly<Record<string, FieldWords>>;
   readonly curves: Readonly<Record<string, CurveWords>>;
   readonly how: HowWorked;
+  readonly face: Face;
   lead(situation: Situation): Lead;
   /** Sentences that stand under the answers: facts of the trade with the person's own numbers. */
   remarks?(situation: Situation): readonly string[];

@@ -60,6 +60,26 @@ export const MARKING: CalculatorWords = {
     checkedAgainst: 'The standards’ tables of series, letters and colours, and decoded examples.',
     source: 'IEC 60062, marking codes; IEC 60063, preferred number series.',
   },
+  face: {
+    lug: { answer: 'value' },
+    tables: [
+      {
+        heading: 'Answers',
+        rows: [
+          { answer: 'value' },
+          { answer: 'tolerance' },
+          { answer: 'bands' },
+          { answer: 'letter_code' },
+          { answer: 'three_digit' },
+          { answer: 'preferred' },
+        ],
+      },
+    ],
+    tags: [],
+    pictures: [],
+    near: {},
+    beside: {},
+  },
   lead: markingLead,
 };
 

@@ -14,11 +14,12 @@ export interface BareReading {
  * A text that is already written so stands alone.
  */
 export function readingWords(typed: string, unit: string, reading: BareReading, way: Way = USUAL_WAY): string {
-  const steps = [typed.trim(), ...values(reading, unit, way)];
-  const said = steps.filter((step, index) => step !== '' && (index === 0 || same(step) !== same(steps[index - 1] ?? '')));
-  const plain = said.length > 1 && same(said[0] ?? '') === same(said[1] ?? '') ? said.slice(1) : said;
-  const known = same(steps[0] ?? '') === same(steps[1] ?? '') ? steps.slice(1) : plain;
-  return known.join(' = ') + toleranceWords(reading.tolerance, way);
+  const text = typed.trim();
+  const known = values(reading, unit, way);
+  const said = known.some((value) => value === known.at(-1) && same(value) === same(text))
+    ? known.slice(-1)
+    : [text, ...known.filter((value) => same(value) !== same(text))];
+  return said.join(' = ') + toleranceWords(reading.tolerance, way);
 }
 
 /** The same as a sentence under an open field: "Read as 220 kΩ." */

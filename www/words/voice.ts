@@ -1,5 +1,6 @@
 import type { CalculatorWords, FieldWords } from './kinds.js';
 import { REST_ANSWERS, STAGE_GROUPS, STAGE_INPUTS } from './triode.js';
+import { VOICE_FACE } from './voice-face.js';
 import { voiceLead, voiceRemarks } from './voice-lead.js';
 
 const TONE_PARTS: Readonly<Record<string, FieldWords>> = {
@@ -158,6 +159,7 @@ export const VOICE: CalculatorWords = {
       'Tone network: E. J. James, Wireless World, February 1949. Space charge with initial velocities: I. Langmuir, ' +
       'Physical Review 21, 1923. Nodal analysis: Ho, Ruehli and Brennan, 1975.',
   },
+  face: VOICE_FACE,
   lead: voiceLead,
   remarks: voiceRemarks,
 };

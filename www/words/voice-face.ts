@@ -1,0 +1,84 @@
+import type { Face } from './face.js';
+import { said } from './plain.js';
+
+/** What `voice` shows where. */
+export const VOICE_FACE: Face = {
+  switch: 'positions',
+  lug: { answer: 'lift_db', each: true },
+  tables: [
+    {
+      heading: 'At each position',
+      note: 'at the load',
+      columns: 'positions',
+      rows: [
+        { answer: 'gain_db_1k' },
+        { answer: 'lift_db', againstFirst: true },
+        {
+          answer: 'output_volts',
+          label: ({ inputs, way }) => {
+            const given = said(inputs, 'microphone_volts', 'V', way);
+            return given === '' ? 'Output at 1 kHz' : `Out, from ${given}`;
+          },
+        },
+      ],
+    },
+    {
+      heading: 'The stage, any position',
+      rows: [
+        { answer: 'plate_volts' },
+        { answer: 'cathode_volts' },
+        { answer: 'plate_amps' },
+        { answer: 'headroom_db' },
+        { answer: 'bias_volts' },
+        { answer: 'plate_watts' },
+        { answer: 'gm' },
+        { answer: 'plate_resistance' },
+        { answer: 'mu' },
+      ],
+    },
+    {
+      heading: 'The lift you want',
+      rows: [{ answer: 'lift_farads' }, { answer: 'lift_preferred_farads' }, { answer: 'lift_preferred_db' }],
+    },
+  ],
+  tags: [
+    { node: 'plate', answer: 'plate_volts' },
+    { node: 'cathode', answer: 'cathode_volts' },
+    { node: 'output', answer: 'output_volts', each: true },
+  ],
+  pictures: [
+    {
+      curve: 'response',
+      lines: 'positions',
+      bands: [
+        [300, 500],
+        [2200, 2800],
+      ],
+      cursor: 2500,
+      span: [100, 10e3],
+    },
+  ],
+  near: {
+    tube: 'plate_volts',
+    supply_volts: 'plate_volts',
+    plate_ohms: 'plate_volts',
+    cathode_ohms: 'cathode_volts',
+    cathode_farads: 'gain_db_1k',
+    grid_ohms: 'gain_db_1k',
+    grid_volts: 'bias_volts',
+    decoupling_ohms: 'plate_volts',
+    decoupling_farads: 'gain_db_1k',
+    microphone_volts: 'headroom_db',
+    microphone_ohms: 'gain_db_1k',
+    microphone_farads: 'gain_db_1k',
+    'positions[].farads': 'gain_db_1k',
+    level: 'output_volts',
+    level_ohms: 'output_volts',
+  },
+  beside: {
+    bass: ['bass_ohms'],
+    treble: ['treble_ohms'],
+    level: ['level_ohms'],
+    'positions[].farads': ['positions[].label'],
+  },
+};
