@@ -10,7 +10,7 @@ export function parameterWords(name: string): string {
     mu_spread: 'the spread of mu',
     contact_volts: 'the contact volts',
   };
-  return known[name] ?? spelled(name);
+  return (Object.hasOwn(known, name) ? known[name] : undefined) ?? (spelled(name) || 'one figure of the tube');
 }
 
 /** What is worth knowing about a tube fitted to points. */

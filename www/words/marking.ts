@@ -94,8 +94,8 @@ function markingLead({ inputs, outcome, way }: Situation): Lead {
   const sentences: string[] = [];
   const tolerance = figure(answers, 'tolerance');
   if (value !== null && tolerance !== null) {
-    const ends = [1 - tolerance, 1 + tolerance].map((share) => show(share * value, unit, { way }));
-    sentences.push(`±${show(tolerance * 100, '%', { way })}: from ${ends[0]} to ${ends[1]}.`);
+    const ends = [1 - tolerance, 1 + tolerance].map((share) => show(share * value, unit, { digits: 4, way }));
+    sentences.push(`Within ±${show(tolerance * 100, '%', { way })}: from ${ends[0]} to ${ends[1]}.`);
   }
   const bands = texts(answers, 'bands');
   if (bands.length > 0) sentences.push(`Its bands are ${list(bands)}.`);

@@ -24,6 +24,8 @@ export function writtenLike(next: number, typed: string, was: number, unit: stri
   if (/\d/.test(inside === null ? rest : '')) return usual;
   const scale = Math.abs(was) / number;
   const count = Math.abs(next) / scale;
+  // A bare number that is not its value in some power of ten is a code, such as 104.
+  if (rest.trim() === '' && Math.abs(Math.log10(scale) - Math.round(Math.log10(scale))) > 1e-6) return usual;
   if (!Number.isFinite(count) || !fits(count, number, rest) || Math.sign(next) !== Math.sign(was)) return usual;
   const [whole = '', part = ''] = plain(count).split('.');
   if (inside !== null) return `${sign}${whole}${inside[1]}${part}`;
