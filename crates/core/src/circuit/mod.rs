@@ -1,0 +1,35 @@
+//! Parts between named nodes, and what they do: the one engine under every calculator that has a schematic.
+//!
+//! - [`Circuit`]: the netlist; [`Part`], [`Kind`];
+//! - [`DcPoint`]: direct volts, currents, watts, and how each follows each part;
+//! - [`Response`]: small signals at a frequency;
+//!
+//! Nodal analysis with one unknown per node: wires, closed switches and sources merge nodes, so no branch current is an
+//! unknown. Place is kept for what later issues bring: another two-terminal part is a `Law` of a branch, another kind of
+//! tube a valve with its own law, and a step in time a capacitor's `Law` with its companion conductance.
+
+mod complex;
+mod currents;
+mod dc_point;
+mod dense;
+mod elimination;
+mod fault;
+mod footing;
+mod islands;
+mod netlist;
+mod network;
+mod newton;
+mod order;
+mod parameter;
+mod part;
+mod response;
+mod rigid;
+mod scalar;
+
+pub use complex::Complex;
+pub use dc_point::{DcPoint, TubePoint};
+pub use fault::Fault;
+pub use netlist::Circuit;
+pub use parameter::{Parameter, PartDerivative};
+pub use part::{GROUND, Kind, NodeId, Part, PartId};
+pub use response::{Phasors, Response};

@@ -1,0 +1,41 @@
+use super::PartId;
+
+/// Which figure of a part.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Parameter {
+    /// Resistance: of a resistor, a potentiometer end to end, a coil's winding.
+    Ohms,
+    /// Of a potentiometer.
+    Setting,
+    /// Of a capacitor.
+    Farads,
+    /// Of a coil.
+    Henries,
+    /// Of a source.
+    Volts,
+    /// A source's alternating emf.
+    Signal,
+    /// Of a tube.
+    Perveance,
+    /// Of a tube.
+    Mu,
+    /// Of a tube.
+    GridPlateFarads,
+    /// Of a tube.
+    GridCathodeFarads,
+    /// Of a tube.
+    PlateCathodeFarads,
+    /// What holds a node that nothing else defines; nobody buys it.
+    Leakage,
+}
+
+/// How a direct voltage or current follows one figure of one part, the others staying.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct PartDerivative {
+    /// The part.
+    pub part: PartId,
+    /// Its figure.
+    pub parameter: Parameter,
+    /// Volts (or amperes) per unit of the figure's natural logarithm: a hundredth of it per cent of change.
+    pub by_ln: f64,
+}

@@ -1,0 +1,154 @@
+use alloc::{string::String, vec::Vec};
+
+use crate::tube::Triode;
+
+/// A node of a [`Circuit`](super::Circuit).
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub struct NodeId(pub(super) usize);
+
+impl NodeId {
+    /// Its place in the circuit's list of nodes.
+    #[must_use]
+    pub const fn index(self) -> usize {
+        self.0
+    }
+}
+
+/// The node against which all volts are counted.
+pub const GROUND: NodeId = NodeId(0);
+
+/// A part of a [`Circuit`](super::Circuit).
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub struct PartId(pub(super) usize);
+
+impl PartId {
+    /// Its place in the circuit's list of parts.
+    #[must_use]
+    pub const fn index(self) -> usize {
+        self.0
+    }
+}
+
+/// What a part is, and its value. The order of a part's nodes is written at each kind.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum Kind {
+    /// Between two nodes; 0 is a piece of wire.
+    Resistor {
+        /// Its resistance.
+        ohms: f64,
+    },
+    /// Between two nodes; open for dc.
+    Capacitor {
+        /// Its capacitance.
+        farads: f64,
+    },
+    /// Between two nodes; its winding resistance is in series.
+    Coil {
+        /// Its inductance.
+        henries: f64,
+        /// Of its winding; 0 makes it a piece of wire for dc.
+        ohms: f64,
+    },
+    /// A voltage source: the first node is the positive one.
+    Source {
+        /// Direct volts.
+        volts: f64,
+        /// Amplitude of its alternating emf; all sources are in phase.
+        signal: f64,
+    },
+    /// Top, wiper, bottom.
+    Potentiometer {
+        /// End to end.
+        ohms: f64,
+        /// Resistance between wiper and bottom as a fraction of the whole, 0 to 1.
+        setting: f64,
+    },
+    /// Common, then the throws.
+    Switch {
+        /// The throw it stands at, from 0; `None` between two throws, open.
+        closed: Option<usize>,
+    },
+    /// Plate, grid, cathode. No grid current is counted.
+    Triode {
+        /// Its current law.
+        law: Triode,
+        /// Between grid and plate.
+        grid_plate_farads: f64,
+        /// Between grid and cathode.
+        grid_cathode_farads: f64,
+        /// Between plate and cathode.
+        plate_cathode_farads: f64,
+    },
+}
+
+impl Kind {
+    /// Stable name of the sort of part.
+    #[must_use]
+    pub const fn name(&self) -> &'static str {
+        match self {
+            Kind::Resistor { .. } => "resistor",
+            Kind::Capacitor { .. } => "capacitor",
+            Kind::Coil { .. } => "coil",
+            Kind::Source { .. } => "source",
+            Kind::Potentiometer { .. } => "potentiometer",
+            Kind::Switch { .. } => "switch",
+            Kind::Triode { .. } => "triode",
+        }
+    }
+
+    /// The one figure such a part is bought by, in SI: ohms, farads, henries or direct volts.
+    #[must_use]
+    pub const fn value(&self) -> Option<f64> {
+        match *self {
+            Kind::Resistor { ohms } | Kind::Potentiometer { ohms, .. } => Some(ohms),
+            Kind::Capacitor { farads } => Some(farads),
+            Kind::Coil { henries, .. } => Some(henries),
+            Kind::Source { volts, .. } => Some(volts),
+            Kind::Switch { .. } | Kind::Triode { .. } => None,
+        }
+    }
+}
+
+/// A part between nodes.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Part {
+    /// As in the drawing: `R3`.
+    pub reference: String,
+    /// What it does there, as a code.
+    pub role: &'static str,
+    /// Path of the input it comes from; may be empty.
+    pub field: String,
+    /// In the order of its kind.
+    pub nodes: Vec<NodeId>,
+    /// What it is.
+    pub kind: Kind,
+    /// As a fraction; 0 where exact.
+    pub tolerance: f64,
+}
+
+impl Part {
+    /// An exact part that comes from no input.
+    #[must_use]
+    pub fn new(reference: impl Into<String>, role: &'static str, nodes: &[NodeId], kind: Kind) -> Self {
+        Part { reference: reference.into(), role, field: String::new(), nodes: nodes.to_vec(), kind, tolerance: 0.0 }
+    }
+
+    /// The same part, from an input.
+    #[must_use]
+    pub fn from_field(mut self, path: impl Into<String>) -> Self {
+        self.field = path.into();
+        self
+    }
+
+    /// The same part, within a fraction of its value.
+    #[must_use]
+    pub fn within(mut self, tolerance: f64) -> Self {
+        self.tolerance = tolerance;
+        self
+    }
+
+    /// The node at one terminal; ground where the list is too short.
+    pub(super) fn node(&self, terminal: usize) -> NodeId {
+        self.nodes.get(terminal).copied().unwrap_or(GROUND)
+    }
+}
