@@ -81,6 +81,8 @@ function nodeName(node: string): string {
   if (known !== undefined) return known;
   const throws = /^throw_(\d+)$/.exec(node);
   if (throws !== null) return `switch throw ${throws[1]}`;
+  const inside = /^m(\d+)$/.exec(node);
+  if (inside !== null) return `inner node ${inside[1]}`;
   const rung = /^n(\d+)$/.exec(node);
   return rung === null ? spelled(node) : `node ${rung[1]}`;
 }

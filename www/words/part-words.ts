@@ -34,8 +34,9 @@ const ROLES: Readonly<Record<string, string>> = {
   treble_bottom: 'lower treble capacitor',
   load: 'load',
   load_capacitance: 'load capacitance',
-  series: 'in line',
-  shunt: 'to ground',
+  branch_resistor: 'resistor',
+  branch_capacitor: 'capacitor',
+  branch_coil: 'coil',
   meter: 'meter',
 };
 

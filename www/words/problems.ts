@@ -53,6 +53,7 @@ const MAKERS: Readonly<Record<string, (scene: Scene) => string>> = {
     `${raised(phrase)} must stay under ${other(problem, context)}, ${f(problem.most)}.`,
   no_solution: ({ problem, context }) => reasonWords(problem.about ?? '', context.way),
   no_calculator: ({ problem }) => `There is no calculator called “${problem.about ?? ''}”. The catalogue has their names.`,
+  empty_branch: ({ phrase }) => `${raised(phrase)} has no part in it. Give it a resistor, a capacitor or a coil, or take it out.`,
   unknown_unit: () => 'No such unit is read here. The catalogue has the unit of each input.',
 };
 
@@ -64,7 +65,8 @@ export function problemText(problem: BareProblem, context: ProblemContext = {}):
   const row = rowAt(context.rows ?? [], problem.field);
   const found = at(context.inputs, problem.field);
   const typed = typeof found === 'string' ? found.trim() : '';
-  if (READER_CODES.includes(problem.code)) {
+  // `too_long` is a name that is too long where a length is given, else a text that the reader refuses.
+  if (READER_CODES.includes(problem.code) && !(problem.code === 'too_long' && problem.most !== undefined)) {
     return unreadText(problem, typed, row?.unit ?? '', context.way);
   }
   const phrase = problem.field === '' ? 'the whole' : phraseOf(context.words, problem.field, context.inputs, context.way);

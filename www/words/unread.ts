@@ -3,24 +3,73 @@ import { list, spelled } from './plain.js';
 import { spoken, unitName } from './spoken.js';
 import { USUAL_WAY, type Way } from './way.js';
 
-/** What is the matter with a text, as what follows the text in quotes. Mends are added to it. */
-const REASONS: Readonly<Record<string, (unit: string) => string>> = {
-  unknown_word: (unit) => `has something in it that is not known here as a figure in ${unitName(unit)}.`,
-  too_far: () => 'is further out than any part or reading goes.',
+interface Unread {
+  /** What is the matter, as what follows the text in quotes. */
+  readonly why: (typed: string, unit: string) => string;
+  /** What to do where the reader has no text to offer. */
+  readonly then: (unit: string) => string;
+}
+
+const figure = (unit: string): string => `Write one figure${unit === '' ? '' : ` in ${unitName(unit)}`}.`;
+
+const REASONS: Readonly<Record<string, Unread>> = {
+  too_long: { why: () => 'is longer than any figure with its unit.', then: figure },
+  no_figure: { why: () => 'has no figure in it.', then: figure },
+  too_far: { why: () => 'lies further out than any part or reading goes.', then: figure },
+  over_nought: { why: () => 'is a fraction over nought, which is no figure.', then: figure },
+  letter_for_digit: {
+    why: (typed) => `has the letter ${/[oO]/.exec(typed)?.[0] ?? /[lI|]/.exec(typed)?.[0] ?? 'O'} in it.`,
+    then: () => 'Write a digit there.',
+  },
+  two_numbers: { why: () => 'holds more than one figure.', then: figure },
+  two_points: { why: () => 'has more than one decimal point in a figure.', then: () => 'Leave one.' },
+  which_comma: {
+    why: () => 'has a comma that may mark decimals or thousands.',
+    then: () => 'Write a point for decimals, and no mark for thousands.',
+  },
+  which_prefix: {
+    why: (typed) => `has an ${/m/i.exec(typed)?.[0] ?? 'M'} with two readings.`,
+    then: () => 'Write k for thousands, mega or milli in full.',
+  },
+  which_unit: { why: () => 'may be in more than one unit.', then: () => 'Write the unit behind it.' },
+  which_gauge: { why: () => 'does not say which wire gauge.', then: () => 'Write AWG or SWG behind it.' },
+  which_code: {
+    why: () => 'may be a code of three digits or a plain figure.',
+    then: () => 'Write the unit behind it.',
+  },
+  doubled_prefix: { why: () => 'has two prefixes in a row.', then: () => 'Leave one.' },
+  prefix_not_here: {
+    why: (_, unit) => `has a prefix that ${unit === '' ? 'the unit is' : `${unitName(unit)} are`} not written with.`,
+    then: figure,
+  },
+  wrong_unit: { why: (_, unit) => `is in a unit other than ${unit === '' ? 'the one asked for' : unitName(unit)}.`, then: figure },
+  unknown_word: { why: () => 'has a word in it that is not known here.', then: figure },
+  unknown_mark: { why: () => 'has a sign in it that is not known here.', then: figure },
+  unknown_colour: {
+    why: () => 'has a word among its colours that is no colour.',
+    then: () => 'The colours are black, brown, red, orange, yellow, green, blue, violet, grey, white, gold and silver.',
+  },
+  wrong_bands: {
+    why: () => 'names bands that no part has in this order and number.',
+    then: () => 'Begin at the end nearest to a band.',
+  },
+  no_such_gauge: { why: () => 'is a number that the wire gauge does not have.', then: () => 'Write the diameter instead.' },
+  bad_tolerance: { why: () => 'has a tolerance that cannot be one.', then: () => 'Write it in percent, such as ±10 %.' },
 };
+
+const EMPTY = 'Nothing is written here yet.';
 
 /** The reader's codes that have a text. */
 export const READER_CODES: readonly string[] = ['empty', ...Object.keys(REASONS)];
 
 /** Why a text is not read, and what to write: “22Ok” has the letter O in it. Write 220k for 220 kilohms. */
 export function unreadText(problem: BareProblem, typed: string, unit: string, way: Way = USUAL_WAY): string {
-  const mends = problem.mends ?? [];
-  const mend = mendsText(mends, unit, way);
-  if (problem.code === 'empty') return mend === '' ? 'Nothing is written here yet. Write a figure.' : `Nothing is written here yet. ${mend}`;
+  const mend = mendsText(problem.mends ?? [], unit, way);
+  if (problem.code === 'empty') return `${EMPTY} ${mend === '' ? figure(unit) : mend}`;
   const reason = Object.hasOwn(REASONS, problem.code) ? REASONS[problem.code] : undefined;
-  const what = typed === '' ? 'This' : `“${typed}”`;
-  const why = reason === undefined ? `is not read: ${spelled(problem.code)}.` : reason(unit);
-  return mend === '' ? `${what} ${why}` : `${what} ${why} ${mend}`;
+  const what = typed === '' ? 'The text' : `“${typed}”`;
+  if (reason === undefined) return `${what} is not read: ${spelled(problem.code)}. ${mend}`.trim();
+  return `${what} ${reason.why(typed, unit)} ${mend === '' ? reason.then(unit) : mend}`;
 }
 
 /** "Write 220k for 220 kilohms.", with more than one mend "Write 1234 for 1,234 ohms or 1.234 for 1.234 ohms." */

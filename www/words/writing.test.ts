@@ -1,6 +1,8 @@
 import assert from 'node:assert/strict';
 import test from 'node:test';
 import { readAs, readingWords } from './readings.js';
+import type { Mend } from './kinds.js';
+import { unreadText } from './unread.js';
 import { typedText, writtenLike } from './written.js';
 
 const spaced = (text: string): string => text.replaceAll('\u00a0', ' ');
@@ -44,4 +46,17 @@ test('an echo says what was understood', () => {
   for (const [typed, unit, value, text] of rows) assert.equal(spaced(readingWords(typed, unit, { value })), text);
   assert.equal(spaced(readingWords('brown black red gold', 'Ω', { value: 1000, tolerance: 0.05 })), 'brown black red gold = 1 kΩ, ±5 %');
   assert.equal(spaced(readAs('Ω', { value: 220e3 })), 'Read as 220 kΩ.');
+});
+
+test('a text that is not read says why, and what to write', () => {
+  const said = (code: string, typed: string, unit: string, mends: readonly Mend[]): string => spaced(unreadText({ field: '', code, mends }, typed, unit));
+  assert.equal(
+    said('letter_for_digit', '22Ok', 'Ω', [{ text: '220k', value: 220e3 }]),
+    '“22Ok” has the letter O in it. Write 220k for 220 kilohms.',
+  );
+  assert.equal(
+    said('which_comma', '1,234', 'Ω', [{ text: '1234', value: 1234 }, { text: '1.234', value: 1.234 }]),
+    '“1,234” has a comma that may mark decimals or thousands. Write 1234 for 1.234 kilohms or 1.234 for 1.234 ohms.',
+  );
+  assert.equal(said('empty', '', 'Ω', []), 'Nothing is written here yet. Write one figure in ohms.');
 });
