@@ -8,7 +8,7 @@ export const SIGNAL_CAUTIONS: Readonly<Record<string, CautionMaker>> = {
   grid_current: ({ figures, way }) => ({
     heading: `the grid sits at ${show(figure(figures, 'bias_volts'), 'V', { prefix: '', digits: 2, way })}`,
     text:
-      'So near to its cathode a grid draws a little current. The answers leave that out: expect more distortion and a ' +
+      'From about half a volt below its cathode upward a grid draws a little current. The answers leave that out: expect more distortion and a ' +
       'lower gain. A larger cathode resistor moves it away.',
   }),
   cut_off: ({ f }) => ({

@@ -1,6 +1,10 @@
-import type { CautionMaker } from './caution-kinds.js';
+import type { CautionContext, CautionMaker } from './caution-kinds.js';
 import { nodeWords } from './node-words.js';
 import { figure, list, text, texts } from './plain.js';
+
+function tube(figures: CautionContext['figures']): string {
+  return text(figures, 'tube') || 'the tube';
+}
 
 /** What can hurt a person, and what exceeds the tube's or a part's rating. */
 export const TUBE_CAUTIONS: Readonly<Record<string, CautionMaker>> = {
@@ -12,54 +16,56 @@ export const TUBE_CAUTIONS: Readonly<Record<string, CautionMaker>> = {
       held.length === 0
         ? 'Capacitors may hold it after the plug is out.'
         : `${list(held)} may hold ${held.length === 1 ? 'its' : 'their'} charge after the plug is out.`;
-    const wait =
-      figure(figures, 'wait_seconds') === null
-        ? ' Nothing in this drawing brings it down, so waiting alone does not help.'
-        : ` Its own parts bring it under 60 V in ${f('wait_seconds', 's', 2)}, if none is open.`;
+    const plate = figure(figures, 'plate_volts') === null ? '' : `The plate has ${f('plate_volts', 'V')}. `;
+    const own = figure(figures, 'own_seconds') ?? 0;
+    const needs =
+      own < 0.1
+        ? ' How fast the supply falls hangs on its bleeder.'
+        : ` The parts drawn here need ${f('own_seconds', 's', 2)} to bring it under 60 V, and the supply may need longer.`;
     return {
       heading: `${f('volts', 'V')}${place}`,
-      text: `${holds}${wait} One low reading does not prove the others low. Phone down, one hand away.`,
+      text: `${plate}${holds}${needs} One low reading does not prove the others low. Phone down, one hand away.`,
     };
   },
-  plate_dissipation: ({ f }) => ({
+  plate_dissipation: ({ f, figures }) => ({
     heading: 'plate dissipation over its rating',
     text:
-      `${f('watts', 'W')} of heat in the plate; the tube is rated ${f('rating', 'W')}. A larger plate or cathode ` +
+      `${f('watts', 'W')} of heat in the plate; ${tube(figures)} is rated ${f('rating', 'W')}. A larger plate or cathode ` +
       'resistor or less B+ brings it down.',
     gauge: ['watts', 'rating', 'W'],
   }),
-  plate_volts_over: ({ f }) => ({
+  plate_volts_over: ({ f, figures }) => ({
     heading: 'plate volts over their rating',
     text:
-      `${f('volts', 'V')} at the plate; the tube is rated ${f('rating', 'V')}. Less B+, a larger plate resistor or more ` +
+      `${f('volts', 'V')} at the plate; ${tube(figures)} is rated ${f('rating', 'V')}. Less B+, a larger plate resistor or more ` +
       'current brings it down.',
     gauge: ['volts', 'rating', 'V'],
   }),
-  supply_over: ({ f }) => ({
+  supply_over: ({ f, figures }) => ({
     heading: 'B+ over the rating of a cold tube',
     text:
-      `Until the heater is warm no current flows and the plate stands at all of B+, ${f('volts', 'V')}; the tube is ` +
+      `Until the heater is warm no current flows and the plate stands at all of B+, ${f('volts', 'V')}; ${tube(figures)} is ` +
       `rated ${f('rating', 'V')}. Less B+, or a supply that rises no sooner than the tube warms, keeps to it.`,
     gauge: ['volts', 'rating', 'V'],
   }),
-  cathode_amps_over: ({ f }) => ({
+  cathode_amps_over: ({ f, figures }) => ({
     heading: 'cathode current over its rating',
     text:
-      `${f('amps', 'A')} from the cathode; the tube is rated ${f('rating', 'A')}. A larger cathode or plate resistor ` +
+      `${f('amps', 'A')} from the cathode; ${tube(figures)} is rated ${f('rating', 'A')}. A larger cathode or plate resistor ` +
       'brings it down.',
     gauge: ['amps', 'rating', 'A'],
   }),
-  heater_cathode_over: ({ f }) => ({
+  heater_cathode_over: ({ f, figures }) => ({
     heading: 'heater to cathode over its rating',
     text:
-      `The cathode stands ${f('volts', 'V')} from the heater; the tube is rated ${f('rating', 'V')}. Lift the heater ` +
+      `The cathode stands ${f('volts', 'V')} from the heater; ${tube(figures)} is rated ${f('rating', 'V')}. Lift the heater ` +
       'winding to volts near the cathode’s, or bring the cathode nearer to ground.',
     gauge: ['volts', 'rating', 'V'],
   }),
-  grid_leak_over: ({ f }) => ({
+  grid_leak_over: ({ f, figures }) => ({
     heading: 'grid resistor over its rating',
     text:
-      `${f('ohms', 'Ω')} at the grid; the tube is rated ${f('rating', 'Ω')}. The little current that every grid draws ` +
+      `${f('ohms', 'Ω')} at the grid; ${tube(figures)} is rated ${f('rating', 'Ω')}. The little current that every grid draws ` +
       `shifts the bias across so much. Fit ${f('rating', 'Ω')} or less.`,
     gauge: ['ohms', 'rating', 'Ω'],
   }),
@@ -70,8 +76,8 @@ export const TUBE_CAUTIONS: Readonly<Record<string, CautionMaker>> = {
     return {
       heading: `${which} ${stand} ${f('volts', 'V')} at switch-on`,
       text:
-        `Until the tube is warm the plate is at all of B+, and ${which} with it. Buy ${f('volts', 'V')} or more, not the ` +
-        'volts of the warm tube.',
+        'Until the tube is warm the plate is at all of B+, here with the mains 5 % up, and the capacitor with it. Buy ' +
+        `${f('volts', 'V')} or more, not the volts of the warm tube.`,
     };
   },
   own_tube_unknown_ratings: () => ({

@@ -26,7 +26,7 @@ export function dangerSteps(seconds: number | null, capacitors: readonly string[
 function waiting(seconds: number | null, way: Way): DangerStep {
   if (seconds === null) return { word: 'Expect charge', more: 'No part here brings it down: waiting does not help.' };
   const wait = show(waited(seconds), 's', { digits: 6, way });
-  return { word: `Wait ${wait}`, more: 'Its own parts discharge it in that time, if none is open.' };
+  return { word: `Wait ${wait}`, more: 'Longer than the parts drawn need, if none of them is open. A supply without a bleeder needs more.' };
 }
 
 /** A wait as it is told: rounded up to one that a person counts. */

@@ -17,7 +17,7 @@ export type {
   Lead, Mend, PartRow, Severity, Situation, Value,
 } from './kinds.js';
 export { lengthWords } from './lengths.js';
-export { joinWords, nodeHeading, nodeWords, NODE_CODES, terminalWords } from './node-words.js';
+export { BASE_CODES, baseWords, ELECTRODE_CODES, electrodeWords, joinWords, nodeHeading, nodeWords, NODE_CODES, terminalWords } from './node-words.js';
 export { NULL_CODES, nullWords } from './nulls.js';
 export {
   KIND_CODES, kindWords, partHeading, ratingWords, ROLE_CODES, roleWords, RULE_CODES, ruleWords, wattsWords,

@@ -25,6 +25,8 @@ export interface BareProblem {
   readonly least?: number;
   readonly most?: number;
   readonly about?: string;
+  /** The node that a solver stopped at. */
+  readonly node?: string;
   readonly mends?: readonly Mend[];
 }
 

@@ -14,7 +14,6 @@ const NODES: Readonly<Record<string, string>> = {
   heater_a: 'heater supply, first lead',
   heater_b: 'heater supply, second lead',
   heater_tap: 'heater tap',
-  shield: 'shield',
   output: 'output',
   source: 'source',
   mic: 'microphone',
@@ -85,4 +84,40 @@ function nodeName(node: string): string {
   if (inside !== null) return `inner node ${inside[1]}`;
   const rung = /^n(\d+)$/.exec(node);
   return rung === null ? spelled(node) : `node ${rung[1]}`;
+}
+
+/** What a pin of a socket leads to, by its code: that of the section in use without its number. */
+const ELECTRODES: Readonly<Record<string, string>> = {
+  plate_1: 'plate',
+  grid_1: 'grid',
+  cathode_1: 'cathode',
+  plate_2: 'second plate',
+  grid_2: 'second grid',
+  cathode_2: 'second cathode',
+  heater: 'heater',
+  heater_tap: 'heater tap',
+  internal_shield: 'shield, to ground',
+  shell: 'shell, to ground',
+  internal_connection: 'joined inside, leave free',
+};
+
+const BASES: Readonly<Record<string, string>> = {
+  octal: 'octal, 8 pins',
+  noval: 'miniature, 9 pins',
+  miniature_7: 'miniature, 7 pins',
+};
+
+/** The electrodes that have a word. */
+export const ELECTRODE_CODES: readonly string[] = Object.keys(ELECTRODES);
+/** The bases that have a word. */
+export const BASE_CODES: readonly string[] = Object.keys(BASES);
+
+/** What a pin leads to, for people. */
+export function electrodeWords(code: string): string {
+  return (Object.hasOwn(ELECTRODES, code) ? ELECTRODES[code] : undefined) ?? spelled(code);
+}
+
+/** A socket for people: "octal, 8 pins". */
+export function baseWords(code: string): string {
+  return (Object.hasOwn(BASES, code) ? BASES[code] : undefined) ?? spelled(code);
 }

@@ -51,9 +51,14 @@ const MAKERS: Readonly<Record<string, (scene: Scene) => string>> = {
     `${raised(other(problem, context))} needs ${phrase} with it. Give both, or neither.`,
   not_below: ({ phrase, problem, context, f }) =>
     `${raised(phrase)} must stay under ${other(problem, context)}, ${f(problem.most)}.`,
-  no_solution: ({ problem, context }) => reasonWords(problem.about ?? '', context.way),
+  no_solution: ({ problem, context }) => reasonWords(problem.about ?? '', problem.node, context.way),
   no_calculator: ({ problem }) => `There is no calculator called “${problem.about ?? ''}”. The catalogue has their names.`,
   empty_branch: ({ phrase }) => `${raised(phrase)} has no part in it. Give it a resistor, a capacitor or a coil, or take it out.`,
+  no_such_part: ({ typed, problem, phrase }) => {
+    const named = typed === '' ? (problem.about ?? '') : typed;
+    const what = named === '' ? `${raised(phrase)} is not in the circuit.` : `“${named}” is no part of this circuit.`;
+    return `${what} Write a branch and what is in it, such as branches[0].farads for the capacitor of the first branch.`;
+  },
   unknown_unit: () => 'No such unit is read here. The catalogue has the unit of each input.',
 };
 

@@ -7,7 +7,7 @@ import { partEcho, partEchoShort } from './echo.js';
 import { HOW_WE_KNOW } from './how-we-know.js';
 import { drawingNote, readingsNote, refusedCount, SAY, staleWords, STATES } from './interface.js';
 import type { BareOutcome, Figures, Situation } from './kinds.js';
-import { joinWords, NODE_CODES, nodeWords, terminalWords } from './node-words.js';
+import { BASE_CODES, baseWords, ELECTRODE_CODES, electrodeWords, joinWords, NODE_CODES, nodeWords, terminalWords } from './node-words.js';
 import { NULL_CODES, nullWords } from './nulls.js';
 import { KIND_CODES, kindWords, ROLE_CODES, roleWords, RULE_CODES, ruleWords } from './part-words.js';
 import { PROBLEM_CODES, problemText } from './problems.js';
@@ -43,9 +43,9 @@ function* strings(value: unknown, where: string): Generator<readonly [string, st
 
 const FIGURES: Figures = {
   volts: 263, rating: 250, node: 'plate', pin: 'V1.5', wait_seconds: 9.6, capacitors: ['C3', 'C4'], parts: ['C3', 'C4'],
-  watts: 1.4, amps: 0.02, ohms: 2e6, bias_volts: -0.2, plate_amps: 2e-6, plate_volts: 12, want_volts: 40, most_volts: 28,
+  watts: 1.4, amps: 0.02, ohms: 2e6, bias_volts: -0.2, plate_amps: 2e-6, want_volts: 40, most_volts: 28,
   headroom_db: 3.2, position: 2, microphone_volts: 0.03, least_db: 7.3, most_db: 8.5, part: 'C4', tolerance: 0.1,
-  which: 'low', parameter: 'mu_spread', value: 0.25, residual_percent: 12, point: 3,
+  plate_volts: 135, own_seconds: 9.6, tube: '12AX7', which: 'low', parameter: 'mu_spread', value: 0.25, residual_percent: 12, point: 3,
 };
 const INPUTS: Figures = {
   positions: [{ label: 'Round', farads: 20e-9 }, { label: 'Clear', farads: 470e-12 }],
@@ -130,7 +130,7 @@ test('every problem has a sentence, whatever comes with it', () => {
       }
     }
   }
-  for (const code of [...REASON_CODES, 'new_reason', 'new_reason:plate', '']) sentence(reasonWords(code), code);
+  for (const code of [...REASON_CODES, 'new_reason', '']) for (const node of ['plate', '', 'new_node']) sentence(reasonWords(code, node), code);
   for (const code of NULL_CODES) sentence(nullWords(code), code);
   for (const code of READER_CODES) sentence(unreadText({ field: '', code }, '', ''), code);
 });
@@ -167,6 +167,8 @@ test('the trade’s tenth of the capacitor is one sentence, promises nothing, an
 
 test('names of nodes, terminals, parts and rules', () => {
   for (const code of [...NODE_CODES, 'n3', 'throw_2', 'new_node']) plain(nodeWords(code, 'V1.5'), code);
+  for (const code of [...ELECTRODE_CODES, 'new_electrode']) plain(electrodeWords(code), code);
+  for (const code of [...BASE_CODES, 'new_base']) plain(baseWords(code), code);
   for (const terminal of ['V1.5', 'S1.common', 'S1.2', 'Bass.wiper', 'ground', 'bass_top', 'heater_a', 'R1.1', 'odd']) plain(terminalWords(terminal), terminal);
   for (const code of [...ROLE_CODES, 'new_role']) plain(roleWords(code), code);
   for (const code of [...KIND_CODES, 'new_kind']) plain(kindWords(code), code);
