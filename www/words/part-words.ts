@@ -38,6 +38,7 @@ const ROLES: Readonly<Record<string, string>> = {
   branch_capacitor: 'capacitor',
   branch_coil: 'coil',
   meter: 'meter',
+  block: 'dc block',
 };
 
 /** The roles that have a word. */
