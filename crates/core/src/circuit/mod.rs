@@ -2,7 +2,7 @@
 //!
 //! - [`Circuit`]: the netlist; [`Part`], [`Kind`];
 //! - [`DcPoint`]: direct volts, currents, watts, and how each follows each part;
-//! - [`Response`]: small signals at a frequency;
+//! - [`Response`]: small signals at a frequency; [`Sweep`]: its greatest and its corners.
 //!
 //! Nodal analysis with one unknown per node: wires, closed switches and sources merge nodes, so no branch current is an
 //! unknown. Place is kept for what later issues bring: another two-terminal part is a `Law` of a branch, another kind of
@@ -16,6 +16,7 @@ mod elimination;
 mod fault;
 mod footing;
 mod islands;
+mod level;
 mod netlist;
 mod network;
 mod newton;
@@ -24,7 +25,9 @@ mod parameter;
 mod part;
 mod response;
 mod rigid;
+mod root;
 mod scalar;
+mod sweep;
 
 pub use complex::Complex;
 pub use dc_point::{DcPoint, TubePoint};
@@ -33,3 +36,4 @@ pub use netlist::Circuit;
 pub use parameter::{Parameter, PartDerivative};
 pub use part::{GROUND, Kind, NodeId, Part, PartId};
 pub use response::{Phasors, Response};
+pub use sweep::{Corners, Level, Peak, Sweep};

@@ -12,10 +12,10 @@ use super::{DcPoint, Fault, Kind, NodeId, Part, PartId, Response};
 /// circuit.add(Part::new("B1", "supply", &[supply, GROUND], Kind::Source { volts: 90.0, signal: 0.0 }));
 /// circuit.add(Part::new("R1", "top", &[supply, middle], Kind::Resistor { ohms: 2e3 }));
 /// let bottom = circuit.add(Part::new("R2", "bottom", &[middle, GROUND], Kind::Resistor { ohms: 1e3 }));
-/// assert_eq!(circuit.dc().unwrap().volts(middle), 30.0);
+/// assert!((circuit.dc().unwrap().volts(middle) - 30.0).abs() < 1e-12);
 ///
 /// circuit.set(bottom, Kind::Resistor { ohms: 4e3 });
-/// assert_eq!(circuit.dc().unwrap().volts(middle), 60.0);
+/// assert!((circuit.dc().unwrap().volts(middle) - 60.0).abs() < 1e-12);
 /// ```
 #[derive(Clone, Debug)]
 pub struct Circuit {

@@ -37,7 +37,8 @@ pub struct Response {
     terms: Vec<(f64, f64)>,
     /// Likewise of the currents that the sources' signal drives into each row.
     drive: Vec<(f64, f64)>,
-    coils: Vec<(Footing, f64, f64)>,
+    pub(super) coils: Vec<(Footing, f64, f64)>,
+    pub(super) capacitors: Vec<(Footing, f64)>,
     /// Of each tube of the network: its place, gm and gp.
     pub(super) valves: Vec<(ValveFooting, f64, f64)>,
     /// Volts of the unknowns at the last frequency.
@@ -52,7 +53,7 @@ impl Response {
         let rows = network.unknowns() + 1;
         let (mut real, mut farads) = (vec![0.0; network.order.slots], vec![0.0; network.order.slots]);
         let (mut real_drive, mut farads_drive) = (vec![0.0; rows], vec![0.0; rows]);
-        let mut coils = Vec::new();
+        let (mut coils, mut capacitors) = (Vec::new(), Vec::new());
         for branch in &network.branches {
             let footing = network.footing(branch.a, branch.b);
             match branch.law {
@@ -63,6 +64,7 @@ impl Response {
                 Law::Capacitance(value) => {
                     footing.stamp(&mut farads, value);
                     footing.inject(&mut farads_drive, value);
+                    capacitors.push((footing, value));
                 }
                 Law::Inductance { henries, ohms } => coils.push((footing, henries, ohms)),
             }
@@ -80,6 +82,7 @@ impl Response {
             terms: real.into_iter().zip(farads).collect(),
             drive: real_drive.into_iter().zip(farads_drive).collect(),
             coils,
+            capacitors,
             valves,
             x: vec![Complex::ZERO; rows],
             scratch: vec![Complex::ZERO; rows],
