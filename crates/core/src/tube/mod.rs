@@ -4,8 +4,12 @@
 //! to the circuit around it.
 
 mod emission;
+mod fit;
 mod knee;
 mod spread;
+mod table;
 mod triode;
 
+pub use fit::{Fit, Kind, Parameter, Residual, Spread, Unfit, fit};
+pub use table::{Cutoff, Electrode, Heater, NAMES, Pin, Point, Ratings, Reading, Sheet, Tube, tube, tubes};
 pub use triode::{GridAndPlate, PlateCurrent, Triode};
