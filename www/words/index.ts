@@ -1,5 +1,6 @@
 /** Every text for people, once, made from the engine's codes and figures. */
 
+export { bandsWords } from './bands.js';
 export { CALCULATORS } from './calculators.js';
 export type { CautionWords, Gauge } from './caution-kinds.js';
 export { byGravity, CAUTION_CODES, cautionLine, cautionText, cautionWords, SEVERITIES } from './cautions.js';

@@ -1,5 +1,6 @@
+import { bandsWords } from './bands.js';
 import type { CalculatorWords, Lead, Situation } from './kinds.js';
-import { figure, list, said, text, texts } from './plain.js';
+import { figure, said, text, texts } from './plain.js';
 import { show, split } from './quantity.js';
 
 const UNITS: Readonly<Record<string, string>> = { resistor: 'Ω', capacitor: 'F', inductor: 'H' };
@@ -98,7 +99,7 @@ function markingLead({ inputs, outcome, way }: Situation): Lead {
     sentences.push(`Within ±${show(tolerance * 100, '%', { way })}: from ${ends[0]} to ${ends[1]}.`);
   }
   const bands = texts(answers, 'bands');
-  if (bands.length > 0) sentences.push(`Its bands are ${list(bands)}.`);
+  if (bands.length > 0) sentences.push(`Its bands: ${bandsWords(bands, tolerance, way)}.`);
   if (sentences.length === 0) sentences.push('No tolerance is marked.');
   return { label, ...split(value, unit, { digits: 4, way }), sentence: sentences.join(' ') };
 }

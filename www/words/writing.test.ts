@@ -1,5 +1,6 @@
 import assert from 'node:assert/strict';
 import test from 'node:test';
+import { bandsWords } from './bands.js';
 import { readAs, readingWords } from './readings.js';
 import type { Mend } from './kinds.js';
 import { unreadText } from './unread.js';
@@ -59,4 +60,15 @@ test('a text that is not read says why, and what to write', () => {
     '“1,234” has a comma that may mark decimals or thousands. Write 1234 for 1.234 kilohms or 1.234 for 1.234 ohms.',
   );
   assert.equal(said('empty', '', 'Ω', []), 'Nothing is written here yet. Write one figure in ohms.');
+});
+
+test('colour bands read aloud', () => {
+  // IEC 60062: two figures and a factor up to four bands, three from five on.
+  const rows: readonly (readonly [string, number | null, string])[] = [
+    ['yellow violet red gold', 0.05, 'yellow 4, violet 7, red × 100, gold ±5 %'],
+    ['brown black black red brown', 0.01, 'brown 1, black 0, black 0, red × 100, brown ±1 %'],
+    ['red violet silver silver', 0.1, 'red 2, violet 7, silver × 0.01, silver ±10 %'],
+    ['orange orange orange', null, 'orange 3, orange 3, orange × 1,000'],
+  ];
+  for (const [bands, tolerance, text] of rows) assert.equal(spaced(bandsWords(bands.split(' '), tolerance)), text);
 });
