@@ -29,7 +29,6 @@ pub struct TubePoint {
 pub struct DcPoint {
     pub(super) network: Network,
     pub(super) elimination: Elimination<f64>,
-    unknowns: Vec<f64>,
     volts: Vec<f64>,
     pub(super) tubes: Vec<TubePoint>,
     currents: Currents<f64>,
@@ -71,7 +70,7 @@ impl DcPoint {
             terminals.map(|(node, amps)| volts.get(node.0).map_or(0.0, |volts| volts * amps)).sum()
         };
         let watts = circuit.parts().map(taken).collect();
-        Ok(DcPoint { network, elimination, unknowns, volts, tubes, currents, watts })
+        Ok(DcPoint { network, elimination, volts, tubes, currents, watts })
     }
 
     /// The unknowns of another network with (mostly) the same nodes.
@@ -122,9 +121,5 @@ impl DcPoint {
     pub fn tube(&self, part: PartId) -> Option<TubePoint> {
         let index = self.network.valves.iter().position(|valve| valve.part == part)?;
         self.tubes.get(index).copied()
-    }
-
-    pub(super) fn unknowns(&self) -> &[f64] {
-        &self.unknowns
     }
 }

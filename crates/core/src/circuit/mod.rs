@@ -11,6 +11,7 @@
 mod complex;
 mod currents;
 mod dc_point;
+mod dc_sensitivity;
 mod dense;
 mod elimination;
 mod fault;
@@ -24,16 +25,18 @@ mod order;
 mod parameter;
 mod part;
 mod response;
+mod response_sensitivity;
 mod rigid;
 mod root;
 mod scalar;
+mod sums;
 mod sweep;
 
 pub use complex::Complex;
 pub use dc_point::{DcPoint, TubePoint};
 pub use fault::Fault;
 pub use netlist::Circuit;
-pub use parameter::{Parameter, PartDerivative};
+pub use parameter::{Parameter, PartDerivative, ResponseDerivative};
 pub use part::{GROUND, Kind, NodeId, Part, PartId};
 pub use response::{Phasors, Response};
 pub use sweep::{Corners, Level, Peak, Sweep};

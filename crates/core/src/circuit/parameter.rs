@@ -39,3 +39,17 @@ pub struct PartDerivative {
     /// Volts (or amperes) per unit of the figure's natural logarithm: a hundredth of it per cent of change.
     pub by_ln: f64,
 }
+
+/// How the response at one frequency follows one figure of one part, the others staying; what the figure does to the dc
+/// point, and that to the tubes' gm and gp, is in it.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct ResponseDerivative {
+    /// The part.
+    pub part: PartId,
+    /// Its figure.
+    pub parameter: Parameter,
+    /// d ln(magnitude) / d ln(figure): per cent of magnitude per cent of change.
+    pub ln_gain_by_ln: f64,
+    /// d phase / d ln(figure), in radians.
+    pub radians_by_ln: f64,
+}

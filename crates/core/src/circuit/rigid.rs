@@ -21,6 +21,8 @@ pub(super) struct Tie {
     pub ends: (usize, usize),
     /// `v(a) - v(b)`.
     pub rise: f64,
+    /// A source, not a wire.
+    pub source: bool,
 }
 
 /// Each node's class: the nodes of one class stand at fixed volts from each other, so that one unknown serves them all.
@@ -75,6 +77,12 @@ impl Rigid {
         Ok(rigid)
     }
 
+    /// Volts of a source, positive from its first node to its second; `None` where it closes a loop of sources.
+    pub(super) fn volts(&self, source: PartId) -> Option<f64> {
+        let tie = self.tree.iter().find(|tie| tie.part == source && tie.source)?;
+        Some(if tie.ends.0 == 0 { tie.rise } else { -tie.rise })
+    }
+
     /// Number of unknowns.
     pub(super) fn unknowns(&self) -> usize {
         self.root.len() - 1
@@ -93,9 +101,10 @@ fn agree(one: f64, other: f64, rise: f64) -> bool {
 fn ties(circuit: &Circuit, mode: Mode) -> Vec<Tie> {
     let mut ties = Vec::new();
     for (part, described) in circuit.parts() {
+        let source = matches!(described.kind, Kind::Source { .. });
         let mut tie = |first: usize, second: usize, rise: f64| {
             let (a, b) = (described.node(first), described.node(second));
-            ties.push(Tie { part, a, b, ends: (first, second), rise });
+            ties.push(Tie { part, a, b, ends: (first, second), rise, source });
         };
         match described.kind {
             Kind::Resistor { ohms } if ohms <= 0.0 => tie(0, 1, 0.0),
