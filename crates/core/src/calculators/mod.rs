@@ -1,10 +1,13 @@
 //! The calculators: each one a field table, a circuit or a formula, and an outcome.
 
+mod bench;
 mod fields;
 mod filter;
 mod outcome;
 mod picture;
+mod solve;
 mod stage;
+mod triode;
 mod voice;
 
 pub use outcome::{Caution, Outcome, Severity, Want};
@@ -12,6 +15,7 @@ pub use picture::{Curve, Line, PartRow, TestPoint, WiringStep};
 
 use alloc::{vec, vec::Vec};
 
+use crate::circuit::Fault;
 use crate::value::{Answer, Field, Inputs, Problem, Value, check, code, describe_answers, describe_fields};
 
 /// One calculator, whole: what it takes, what it answers, and how.
@@ -29,7 +33,7 @@ pub struct Calculator {
 }
 
 /// Every calculator, in the order of the shelf.
-pub static CALCULATORS: &[&Calculator] = &[];
+pub static CALCULATORS: &[&Calculator] = &[&filter::FILTER, &stage::STAGE, &voice::VOICE];
 
 /// The whole catalogue, without the words: `[{id, group, inputs[], answers[]}]`.
 #[must_use]
@@ -56,4 +60,16 @@ pub fn work(id: &str, inputs: &Value, want: Want) -> Result<Value, Vec<Problem>>
     };
     let checked = check(calculator.inputs, inputs)?;
     (calculator.work)(&checked, want).map(|outcome| outcome.describe(want))
+}
+
+/// A circuit's answer, or why there is none in the contract's terms: `no_solution` at the node that the solver names.
+fn solved<T>(answer: Result<T, Fault>) -> Result<T, Vec<Problem>> {
+    answer.map_err(|fault| {
+        let why = match fault {
+            Fault::NoConvergence { .. } => "no_convergence",
+            Fault::Singular { .. } => "undamped",
+            Fault::Shorted { .. } => "shorted",
+        };
+        vec![Problem { node: Some(fault.node()), ..Problem::no_solution("", why) }]
+    })
 }

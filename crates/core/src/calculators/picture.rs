@@ -25,6 +25,8 @@ pub struct Curve {
 pub struct Line {
     /// What it is, as a code or a name of the person's own.
     pub label: String,
+    /// The figure that tells it from others of its label.
+    pub figure: Option<f64>,
     /// Along.
     pub x: Vec<f64>,
     /// Up, as many as along.
@@ -38,7 +40,12 @@ impl Curve {
             Value::record([("unit", unit.symbol().into()), ("scale", scale.into())])
         };
         let line = |line: Line| {
-            Value::record([("label", line.label.into()), ("x", Value::Series(line.x)), ("y", Value::Series(line.y))])
+            Value::record([
+                ("label", line.label.into()),
+                ("figure", line.figure.into()),
+                ("x", Value::Series(line.x)),
+                ("y", Value::Series(line.y)),
+            ])
         };
         let mark = |(label, x, y): (String, f64, f64)| {
             Value::record([("label", label.into()), ("x", x.into()), ("y", y.into())])

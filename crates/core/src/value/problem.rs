@@ -35,6 +35,12 @@ pub mod code {
     pub const NOT_BELOW: &str = "not_below";
     /// The inputs fit their ranges and have no solution.
     pub const NO_SOLUTION: &str = "no_solution";
+    /// A branch without a part in it.
+    pub const EMPTY_BRANCH: &str = "empty_branch";
+    /// A path that names no part of the circuit.
+    pub const NO_SUCH_PART: &str = "no_such_part";
+    /// A switch position that is not there, or that nothing can be asked of.
+    pub const NO_SUCH_POSITION: &str = "no_such_position";
     /// No calculator of this name.
     pub const NO_CALCULATOR: &str = "no_calculator";
 }
@@ -52,6 +58,8 @@ pub struct Problem {
     pub most: Option<f64>,
     /// Why, as a code of its own, for `no_solution`; or the field it collides with.
     pub about: Option<String>,
+    /// The circuit's node that a solver stopped at.
+    pub node: Option<&'static str>,
     /// Texts that would be read, each with its value.
     pub mends: Vec<Mend>,
 }
@@ -60,7 +68,7 @@ impl Problem {
     /// A problem with nothing but its place and code.
     #[must_use]
     pub fn new(field: impl Into<String>, code: &'static str) -> Self {
-        Problem { field: field.into(), code, least: None, most: None, about: None, mends: Vec::new() }
+        Problem { field: field.into(), code, least: None, most: None, about: None, node: None, mends: Vec::new() }
     }
 
     /// Inputs in range without a solution, for the reason `why`.
@@ -98,6 +106,7 @@ impl Problem {
         put("least", self.least.into());
         put("most", self.most.into());
         put("about", self.about.as_deref().map_or(Value::Null, Value::from));
+        put("node", self.node.map_or(Value::Null, Value::from));
         if !self.mends.is_empty() {
             put("mends", self.mends.iter().map(describe_mend).collect::<Vec<_>>().into());
         }

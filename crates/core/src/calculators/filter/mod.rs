@@ -1,9 +1,18 @@
 //! Ladders of resistors, capacitors and coils.
 
+mod netlist;
+mod work;
+
 use crate::{
     quantity::Unit,
     value::{Answer, Field, Start},
 };
+
+use super::Calculator;
+
+/// Ladders of resistors, capacitors and coils.
+pub(super) static FILTER: Calculator =
+    Calculator { id: "filter", group: "networks", inputs: INPUTS, answers: ANSWERS, work: work::work };
 
 static BRANCH_FIELDS: [Field; 5] = [
     Field::choice("place", &["series", "shunt"]),
@@ -15,7 +24,7 @@ static BRANCH_FIELDS: [Field; 5] = [
 static BRANCH: Field = Field::record("branch", &BRANCH_FIELDS);
 
 /// What `filter` takes.
-pub(super) static INPUTS: &[Field] = &[
+static INPUTS: &[Field] = &[
     Field::ohms("source_ohms").or_none().group("ends").start(50e3).usual(1.0, 1e6),
     Field::ohms("load_ohms").group("ends").start(1e6).usual(1.0, 10e6),
     Field::list("branches", &BRANCH, 1, 12).group("branches").start_with(Start::List(&[
@@ -28,7 +37,7 @@ pub(super) static INPUTS: &[Field] = &[
 ];
 
 /// What `filter` answers.
-pub(super) static ANSWERS: &[Answer] = &[
+static ANSWERS: &[Answer] = &[
     Answer::quantity("gain_db", Unit::Decibel).null_means("nothing_passes"),
     Answer::quantity("phase_degrees", Unit::Degree).null_means("nothing_passes"),
     Answer::quantity("best_gain_db", Unit::Decibel).null_means("nothing_passes"),

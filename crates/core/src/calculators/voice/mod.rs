@@ -1,11 +1,20 @@
 //! A microphone stage with a switched coupling capacitor, tone and level.
 
+mod lift;
+mod netlist;
+mod wish;
+mod work;
+
 use crate::{
     quantity::Unit,
     value::{Answer, Condition, Field, Start},
 };
 
-use super::fields;
+use super::{Calculator, fields};
+
+/// A microphone stage with a switched coupling capacitor, tone and level.
+pub(super) static VOICE: Calculator =
+    Calculator { id: "voice", group: "audio", inputs: INPUTS, answers: ANSWERS, work: work::work };
 
 const TONE: &[Condition] = &[Condition::is("tone", "two-knob")];
 
@@ -24,7 +33,7 @@ static TONE_PARTS: [Field; 7] = [
 ];
 
 /// What `voice` takes.
-pub(super) static INPUTS: &[Field] = &[
+static INPUTS: &[Field] = &[
     fields::TUBE,
     fields::SUPPLY_VOLTS,
     fields::PLATE_OHMS,
@@ -60,7 +69,7 @@ pub(super) static INPUTS: &[Field] = &[
 ];
 
 /// What `voice` answers.
-pub(super) static ANSWERS: &[Answer] = &[
+static ANSWERS: &[Answer] = &[
     Answer::quantity("gain_db_1k", Unit::Decibel).each("positions").null_means("level_at_zero"),
     Answer::quantity("lift_db", Unit::Decibel).each("positions").null_means("level_at_zero"),
     Answer::quantity("output_volts", Unit::Volt).each("positions"),

@@ -1,14 +1,21 @@
 //! A resistance-coupled triode stage.
 
+mod netlist;
+mod work;
+
 use crate::{
     quantity::Unit,
     value::{Answer, Field},
 };
 
-use super::fields;
+use super::{Calculator, fields};
+
+/// A resistance-coupled triode stage.
+pub(super) static STAGE: Calculator =
+    Calculator { id: "stage", group: "audio", inputs: INPUTS, answers: ANSWERS, work: work::work };
 
 /// What `stage` takes.
-pub(super) static INPUTS: &[Field] = &[
+static INPUTS: &[Field] = &[
     fields::TUBE,
     fields::SUPPLY_VOLTS,
     fields::PLATE_OHMS,
@@ -27,7 +34,7 @@ pub(super) static INPUTS: &[Field] = &[
 ];
 
 /// What `stage` answers.
-pub(super) static ANSWERS: &[Answer] = &[
+static ANSWERS: &[Answer] = &[
     Answer::quantity("gain", Unit::One),
     Answer::quantity("gain_db", Unit::Decibel),
     Answer::quantity("plate_amps", Unit::Ampere),

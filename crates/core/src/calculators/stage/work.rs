@@ -1,0 +1,108 @@
+use alloc::{vec, vec::Vec};
+use core::f64::consts::PI;
+
+use super::netlist::build;
+use crate::{
+    calculators::{
+        Curve, Line, Outcome, Want, solved,
+        triode::{Amplifier, Rest, answer_rest, bench, cautions, plate_curves},
+    },
+    circuit::{Fault, Kind, NodeId, PartId, Phasors, Response},
+    quantity::Unit,
+    value::{Inputs, Problem, Scale},
+};
+
+/// Where the greatest response and its corners are looked for, in hertz.
+const RANGE: (f64, f64) = (0.01, 100e6);
+const PER_DECADE: u32 = 6;
+
+/// Where the response is drawn, in hertz.
+const DRAWN: (f64, f64) = (10.0, 100e3);
+const DRAWN_POINTS: usize = 241;
+
+pub(super) fn work(inputs: &Inputs, want: Want) -> Result<Outcome, Vec<Problem>> {
+    let (amplifier, output, coupling) = build(inputs);
+    let rest = Rest::of(&amplifier)?;
+    let mut outcome = Outcome::default();
+    let mut response = solved(amplifier.circuit.response(&rest.dc))?;
+    let mid = solved(mid_band(&mut response, &amplifier, output))?;
+    if want.answers {
+        outcome.answer("gain", mid.gain);
+        outcome.answer("gain_db", 20.0 * libm::log10(mid.gain));
+        answer_rest(&mut outcome, &amplifier, &rest);
+        outcome.answer("output_ohms", solved(output_ohms(&amplifier, &rest, coupling, mid.hertz))?);
+        outcome.answer("input_farads", mid.input_farads);
+        outcome.answer("low_corner_hertz", mid.low);
+        outcome.answer("high_corner_hertz", mid.high);
+    }
+    if want.cautions {
+        cautions(&mut outcome, inputs, &amplifier, &rest);
+    }
+    if want.curves {
+        outcome.curves.push(plate_curves(inputs, &amplifier, &rest, mid.signal_ohms));
+        outcome.curves.push(solved(drawn(&mut response, output))?);
+    }
+    bench(&mut outcome, want, inputs, &amplifier, &rest, output)?;
+    Ok(outcome)
+}
+
+/// The stage at the frequency where most of the source reaches the load.
+struct MidBand {
+    hertz: f64,
+    low: Option<f64>,
+    high: Option<f64>,
+    gain: f64,
+    input_farads: f64,
+    /// What the plate works into, the resistive part.
+    signal_ohms: f64,
+}
+
+fn mid_band(response: &mut Response, amplifier: &Amplifier, output: NodeId) -> Result<MidBand, Fault> {
+    let (hertz, corners) = {
+        let mut sweep = response.sweep(output, RANGE.0, RANGE.1, PER_DECADE)?;
+        (sweep.greatest().hertz, sweep.corners()?)
+    };
+    let at = response.at(hertz)?;
+    let grid = at.volts(amplifier.grid);
+    let gain = at.volts(output).magnitude() / grid.magnitude();
+    let into = |terminal| amplifier.valve.map_or(crate::circuit::Complex::ZERO, |valve| at.terminal_amps(valve, terminal));
+    Ok(MidBand {
+        hertz,
+        low: corners.low,
+        high: corners.high,
+        gain,
+        input_farads: (into(1) / grid).im / (2.0 * PI * hertz),
+        signal_ohms: signal_ohms(&at, amplifier),
+    })
+}
+
+/// Volts that the plate gives way to over the current that flows more, as the signal's load line has them.
+fn signal_ohms(at: &Phasors, amplifier: &Amplifier) -> f64 {
+    let amps = amplifier.valve.map(|valve| at.terminal_amps(valve, 0));
+    let ohms = amps.map(|amps| -(at.volts_between(amplifier.plate, amplifier.cathode) / amps).re);
+    ohms.filter(|ohms| ohms.is_finite()).unwrap_or(0.0)
+}
+
+/// Impedance at the plate, plate resistor included, the load taken off.
+fn output_ohms(amplifier: &Amplifier, rest: &Rest, coupling: PartId, hertz: f64) -> Result<f64, Fault> {
+    let mut unloaded = amplifier.circuit.clone();
+    unloaded.set(coupling, Kind::Capacitor { farads: 0.0 });
+    Ok(unloaded.response(&rest.dc)?.at(hertz)?.impedance(amplifier.plate).magnitude())
+}
+
+fn drawn(response: &mut Response, output: NodeId) -> Result<Curve, Fault> {
+    let (mut x, mut y) = (Vec::with_capacity(DRAWN_POINTS), Vec::with_capacity(DRAWN_POINTS));
+    for point in 0..DRAWN_POINTS {
+        let share = point as f64 / (DRAWN_POINTS - 1) as f64;
+        let hertz = DRAWN.0 * libm::pow(DRAWN.1 / DRAWN.0, share);
+        x.push(hertz);
+        y.push(20.0 * libm::log10(response.at(hertz)?.volts(output).magnitude()));
+    }
+    Ok(Curve {
+        key: "response",
+        x: (Unit::Hertz, Scale::Log),
+        y: (Unit::Decibel, Scale::Linear),
+        lines: vec![Line { label: "response".into(), figure: None, x, y }],
+        marks: Vec::new(),
+    })
+}

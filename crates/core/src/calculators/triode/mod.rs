@@ -1,0 +1,11 @@
+//! A triode with its cathode at or near ground and what stands around it: shared by `stage` and `voice`.
+
+mod cautions;
+mod netlist;
+mod plate_curves;
+mod rest;
+
+pub(super) use cautions::cautions;
+pub(super) use netlist::{Amplifier, Feed};
+pub(super) use plate_curves::plate_curves;
+pub(super) use rest::{Rest, answer_rest, bench};

@@ -1,0 +1,133 @@
+use alloc::{string::String, vec::Vec};
+
+use super::{
+    lift::{decibels, tilt},
+    netlist::build,
+    wish::{spread, wish},
+};
+use crate::{
+    calculators::{
+        Caution, Curve, Line, Outcome, Severity, Want, solved,
+        triode::{Amplifier, Rest, answer_rest, bench, cautions},
+    },
+    circuit::{Fault, Kind, NodeId, Response},
+    quantity::Unit,
+    value::{Inputs, Problem, Scale, Value, code},
+};
+
+/// Where the response is drawn, in hertz.
+const DRAWN: (f64, f64) = (50.0, 15e3);
+const DRAWN_POINTS: usize = 400;
+
+/// One position of the switch, worked.
+pub(super) struct Position {
+    pub index: usize,
+    pub amplifier: Amplifier,
+    pub output: NodeId,
+    response: Response,
+    gain_db: Option<f64>,
+    tilt: Option<f64>,
+}
+
+pub(super) fn work(inputs: &Inputs, want: Want) -> Result<Outcome, Vec<Problem>> {
+    let count = inputs.items("positions").len();
+    let wished = wished(inputs, count)?;
+    let (first, output) = build(inputs, 0);
+    let rest = Rest::of(&first)?;
+    let mut positions = Vec::with_capacity(count);
+    positions.push(solved(position(0, first, output, &rest, inputs))?);
+    for closed in 1..count {
+        let (amplifier, output) = build(inputs, closed);
+        positions.push(solved(position(closed, amplifier, output, &rest, inputs))?);
+    }
+    let mut outcome = Outcome::default();
+    let reference = positions.first().and_then(|position| position.tilt);
+    let lifts: Vec<Option<f64>> = positions.iter().map(|position| Some(position.tilt? - reference?)).collect();
+    if want.answers {
+        let gains: Vec<Value> = positions.iter().map(|position| position.gain_db.into()).collect();
+        let volts = |position: &Position| {
+            let gain = position.gain_db.map_or(0.0, |db| libm::pow(10.0, db / 20.0));
+            Value::Number(gain * inputs.number("microphone_volts"))
+        };
+        outcome.answer("gain_db_1k", Value::List(gains));
+        outcome.answer("lift_db", lifts.iter().copied().map(Value::from).collect::<Vec<_>>());
+        outcome.answer("output_volts", positions.iter().map(volts).collect::<Vec<_>>());
+        let seen = solved(source_ohms_seen(&positions[0], &rest))?;
+        outcome.answer("source_ohms_seen", alloc::vec![seen; count]);
+        answer_rest(&mut outcome, &positions[0].amplifier, &rest);
+    }
+    if want.cautions {
+        cautions(&mut outcome, inputs, &positions[0].amplifier, &rest);
+        if reference.is_none() {
+            outcome.caution(Caution::new(Severity::Note, "level_zero").about("level"));
+        }
+        if let (Some(reference), Some(position)) = (reference, positions.iter().skip(1).last()) {
+            solved(spread(&mut outcome, position, label(inputs, position.index), reference, &rest))?;
+        }
+    }
+    if let (Some((position, want)), Some(reference)) = (wished, reference) {
+        solved(wish(&mut outcome, &positions[position], reference, want, &rest))?;
+    }
+    if want.curves {
+        outcome.curves.push(solved(drawn(&mut positions, inputs))?);
+    }
+    bench(&mut outcome, want, inputs, &positions[0].amplifier, &rest, output)?;
+    Ok(outcome)
+}
+
+fn position(index: usize, amplifier: Amplifier, output: NodeId, rest: &Rest, inputs: &Inputs) -> Result<Position, Fault> {
+    let mut response = amplifier.circuit.response(&rest.dc)?;
+    let passes = inputs.number("level") > 0.0;
+    let gain_db = if passes { Some(decibels(&mut response, output, 1000.0)?) } else { None };
+    let tilt = if passes { Some(tilt(&mut response, output)?) } else { None };
+    Ok(Position { index, amplifier, output, response, gain_db, tilt })
+}
+
+fn label(inputs: &Inputs, index: usize) -> &str {
+    inputs.items("positions").get(index).and_then(|item| item.get("label")?.text()).unwrap_or("")
+}
+
+/// The position, from 0, that a lift is wanted in, and the lift.
+fn wished(inputs: &Inputs, count: usize) -> Result<Option<(usize, f64)>, Vec<Problem>> {
+    let Some(want) = inputs.maybe("want_lift_db") else { return Ok(None) };
+    let position = libm::round(inputs.number("want_position")) as usize;
+    if position < 2 || position > count {
+        let problem = Problem::new("want_position", code::NO_SUCH_POSITION);
+        return Err(alloc::vec![problem.bounds(Some(2.0), Some(count as f64))]);
+    }
+    Ok(Some((position - 1, want)))
+}
+
+/// Impedance that the coupling capacitor looks back into, at 1 kHz.
+fn source_ohms_seen(position: &Position, rest: &Rest) -> Result<f64, Fault> {
+    let mut alone = position.amplifier.circuit.clone();
+    let coupling: Vec<_> = alone.parts().filter(|(_, part)| part.role == "coupling").map(|(id, _)| id).collect();
+    for id in coupling {
+        alone.set(id, Kind::Capacitor { farads: 0.0 });
+    }
+    Ok(alone.response(&rest.dc)?.at(1000.0)?.impedance(position.amplifier.plate).magnitude())
+}
+
+fn drawn(positions: &mut [Position], inputs: &Inputs) -> Result<Curve, Fault> {
+    let mut lines = Vec::with_capacity(positions.len());
+    for (index, position) in positions.iter_mut().enumerate() {
+        let (mut x, mut y) = (Vec::with_capacity(DRAWN_POINTS), Vec::with_capacity(DRAWN_POINTS));
+        if position.gain_db.is_some() {
+            let ratio = libm::pow(DRAWN.1 / DRAWN.0, 1.0 / (DRAWN_POINTS - 1) as f64);
+            let mut hertz = DRAWN.0;
+            for _ in 0..DRAWN_POINTS {
+                x.push(hertz);
+                y.push(decibels(&mut position.response, position.output, hertz)?);
+                hertz *= ratio;
+            }
+        }
+        lines.push(Line { label: String::from(label(inputs, index)), figure: Some(index as f64 + 1.0), x, y });
+    }
+    Ok(Curve {
+        key: "response",
+        x: (Unit::Hertz, Scale::Log),
+        y: (Unit::Decibel, Scale::Linear),
+        lines,
+        marks: Vec::new(),
+    })
+}
