@@ -1,15 +1,36 @@
 //! Figures as people write them: reading them, the preferred values, markings and colours on parts.
 
+mod bare;
+mod code;
+mod colours;
 mod decimal;
+mod fault;
+mod figure;
+mod gauge;
 mod limbs;
+mod phrase;
 mod preferred;
 mod prefix;
+mod product;
 mod read;
 mod reading;
+mod refusal;
+mod scan;
+mod sentence;
+mod spelling;
+mod tolerance;
 mod unit;
+mod vocabulary;
+mod words;
+mod written;
 
+pub use code::{Marking, letter_code, three_digit};
+pub use colours::{Bands, bands, bands_of};
+pub use fault::CODES;
+pub use gauge::{awg_metres, swg_metres};
 pub use preferred::{Preferred, Series, nearest, step};
 pub use prefix::Prefix;
-pub use read::{CODES, NOTATIONS, read};
+pub use read::{NOTATIONS, read};
 pub use reading::{Mend, Reading, Unread};
+pub use tolerance::{letter_tolerance, tolerance_letter};
 pub use unit::Unit;

@@ -120,7 +120,13 @@ pub fn step(value: f64, series: Series, up: bool) -> Option<f64> {
         let index = i32::try_from(index).ok()? + offset;
         series.value(index.rem_euclid(count).unsigned_abs(), decade + index.div_euclid(count))
     };
-    if up { at(1) } else if at(0)? < value { at(0) } else { at(-1) }
+    if up {
+        at(1)
+    } else if at(0)? < value {
+        at(0)
+    } else {
+        at(-1)
+    }
 }
 
 /// The preferred values at or under, and over, a figure.
