@@ -39,8 +39,22 @@ impl<T: Scalar> Dense<T> {
             scale[row] = f64::max(scale[row], diagonal.size());
             scale[row] = f64::max(scale[row], slots[row].size());
         }
+        Self::scaled(size, terms, &mut scale)
+    }
+
+    /// Factors a matrix given row after row.
+    ///
+    /// # Errors
+    /// The column that has no pivot.
+    pub(super) fn of(size: usize, terms: Vec<T>) -> Result<Self, usize> {
+        let largest = |row: &[T]| row.iter().fold(0.0, |most, term| f64::max(most, term.size()));
+        let mut scale: Vec<f64> = if size == 0 { Vec::new() } else { terms.chunks_exact(size).map(largest).collect() };
+        Self::scaled(size, terms, &mut scale)
+    }
+
+    fn scaled(size: usize, terms: Vec<T>, scale: &mut [f64]) -> Result<Self, usize> {
         let mut dense = Dense { size, terms, permutation: (0..size).collect() };
-        dense.factor(&mut scale)?;
+        dense.factor(scale)?;
         Ok(dense)
     }
 
@@ -78,17 +92,14 @@ impl<T: Scalar> Dense<T> {
         let size = self.size;
         let mut y: Vec<T> = self.permutation.iter().map(|row| x[*row]).collect();
         for k in 0..size {
-            for j in 0..k {
-                let known = y[j];
-                y[k] -= self.terms[k * size + j] * known;
-            }
+            let row = &self.terms[k * size..(k + 1) * size];
+            let known = row.iter().zip(&y).take(k).fold(T::ZERO, |sum, (term, y)| sum + *term * *y);
+            y[k] -= known;
         }
         for k in (0..size).rev() {
-            for j in k + 1..size {
-                let known = y[j];
-                y[k] -= self.terms[k * size + j] * known;
-            }
-            y[k] = y[k] * self.terms[k * size + k].inverse();
+            let row = &self.terms[k * size..(k + 1) * size];
+            let known = row.iter().zip(&y).skip(k + 1).fold(T::ZERO, |sum, (term, y)| sum + *term * *y);
+            y[k] = (y[k] - known) * row[k].inverse();
         }
         x.copy_from_slice(&y);
     }

@@ -2,7 +2,8 @@
 //!
 //! - [`Circuit`]: the netlist; [`Part`], [`Kind`];
 //! - [`DcPoint`]: direct volts, currents, watts, and how each follows each part;
-//! - [`Response`]: small signals at a frequency; [`Sweep`]: its greatest and its corners.
+//! - [`Response`]: small signals at a frequency; [`Sweep`]: its greatest and its corners;
+//! - [`Periodic`]: the steady state under a drive that the tubes distort.
 //!
 //! Nodal analysis with one unknown per node: wires, closed switches and sources merge nodes, so no branch current is an
 //! unknown. Place is kept for what later issues bring: another two-terminal part is a `Law` of a branch, another kind of
@@ -24,6 +25,7 @@ mod newton;
 mod order;
 mod parameter;
 mod part;
+mod periodic;
 mod response;
 mod response_sensitivity;
 mod rigid;
@@ -38,5 +40,6 @@ pub use fault::Fault;
 pub use netlist::Circuit;
 pub use parameter::{Parameter, PartDerivative, ResponseDerivative};
 pub use part::{GROUND, Kind, NodeId, Part, PartId};
+pub use periodic::{Bound, Periodic, Steady, Unreached};
 pub use response::{Phasors, Response};
 pub use sweep::{Corners, Level, Peak, Sweep};

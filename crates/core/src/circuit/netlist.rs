@@ -1,6 +1,6 @@
 use alloc::vec::Vec;
 
-use super::{DcPoint, Fault, Kind, NodeId, Part, PartId, Response};
+use super::{DcPoint, Fault, Kind, NodeId, Part, PartId, Periodic, Response};
 
 /// Parts between named nodes: what every answer, drawing and parts list comes from.
 ///
@@ -121,6 +121,12 @@ impl Circuit {
     /// otherwise (whatever leaves the tubes' direct volts as they are).
     pub fn response(&self, point: &DcPoint) -> Result<Response, Fault> {
         Response::new(self, point)
+    }
+
+    /// The circuit made ready for steady states at a fundamental frequency, with that many samples a period (32 will do
+    /// for most; the work grows with their cube).
+    pub fn periodic(&self, point: &DcPoint, hertz: f64, samples: usize) -> Result<Periodic, Fault> {
+        Periodic::new(self, point, hertz, samples)
     }
 
     pub(super) fn node_count(&self) -> usize {
