@@ -36,8 +36,14 @@ export const MARKING: CalculatorWords = {
       help: 'How far the part may be from its marking, to either side.',
       percent: true,
     },
+    ppm_per_kelvin: {
+      label: 'Drift with heat',
+      phrase: 'the temperature coefficient',
+      help: 'In parts per million for each degree; the sixth band says it.',
+    },
     bands: { label: 'Colour bands', phrase: 'the colour bands', help: 'Read from the end nearest to a band.' },
     letter_code: { label: 'Letter code', phrase: 'the letter code', help: 'IEC 60062: the letter stands where the point would.' },
+    tolerance_letter: { label: 'Tolerance letter', phrase: 'the tolerance letter', help: 'What stands behind the code for this tolerance.' },
     three_digit: { label: 'Three digits', phrase: 'the three digits', help: 'Two figures and the number of noughts.' },
     preferred: {
       label: 'Preferred values',

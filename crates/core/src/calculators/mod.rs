@@ -3,6 +3,7 @@
 mod bench;
 mod fields;
 mod filter;
+mod marking;
 mod outcome;
 mod picture;
 mod solve;
@@ -33,7 +34,7 @@ pub struct Calculator {
 }
 
 /// Every calculator, in the order of the shelf.
-pub static CALCULATORS: &[&Calculator] = &[&filter::FILTER, &stage::STAGE, &voice::VOICE];
+pub static CALCULATORS: &[&Calculator] = &[&marking::MARKING, &filter::FILTER, &stage::STAGE, &voice::VOICE];
 
 /// The whole catalogue, without the words: `[{id, group, inputs[], answers[]}]`.
 #[must_use]

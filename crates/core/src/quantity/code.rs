@@ -33,6 +33,24 @@ pub(super) fn is_surely_code(code: &str) -> bool {
     (0..series.count()).any(|index| u128::from(series.hundredths(index)) == decimal.digits * 10)
 }
 
+/// What plain digits would be as a code printed on a resistor (two or three figures of ohms and the number of noughts)
+/// or on a coil (two figures of microhenries).
+///
+/// # Source
+/// IEC 60062 and the custom of surface-mounted parts (from memory).
+#[must_use]
+pub fn printed_digits(text: &str, unit: Unit) -> Option<f64> {
+    let base = match (unit, text.len()) {
+        (Unit::Ohm, 3 | 4) => 0,
+        (Unit::Henry, 3) => -6,
+        _ => return None,
+    };
+    let (figures, noughts) = text.split_at_checked(text.len() - 1)?;
+    let is_code = figures.bytes().all(|digit| digit.is_ascii_digit()) && !figures.starts_with('0');
+    let noughts = noughts.parse().ok().filter(|noughts: &i32| is_code && (0..8).contains(noughts))?;
+    Decimal::new(figures.parse().ok()?, noughts + base).value()
+}
+
 /// A marking made from a figure.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Marking {

@@ -24,7 +24,7 @@ mod vocabulary;
 mod words;
 mod written;
 
-pub use code::{Marking, letter_code, three_digit};
+pub use code::{Marking, letter_code, printed_digits, three_digit};
 pub use colours::{Bands, bands, bands_of};
 pub use fault::CODES;
 pub use gauge::{awg_metres, swg_metres};
