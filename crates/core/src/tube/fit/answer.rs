@@ -10,9 +10,16 @@ use super::{
 };
 use crate::tube::{Sheet, Triode};
 
-/// Where a law of a triode is looked for: ln perveance (A/V^1.5), ln mu, spread, contact volts.
-const BOUNDS: [(f64, f64); N] =
-    [(-13.815510557964274, 0.0), (0.4054651081081644, 6.214608098422191), (1e-3, 0.6), (-2.0, 2.0)];
+/// Where a law of a triode is looked for: ln perveance (A/V^1.5), ln mu, ln spread, contact volts.
+const BOUNDS: [(f64, f64); N] = [
+    (LN_MICRO, 0.0),
+    (0.405_465_108_108_164_4, 6.214_608_098_422_191), // 1.5 to 500
+    (-4.605_170_185_988_091, -0.510_825_623_765_990_7), // 0.01 to 0.6
+    (-2.0, 2.0),
+];
+
+/// ln 1e-6.
+const LN_MICRO: f64 = -13.815_510_557_964_274;
 
 /// A parameter whose deviation is still this share of its prior's was not learnt from the data.
 const UNLEARNT: f64 = 0.9;
@@ -73,7 +80,7 @@ pub struct Fit {
 /// Fits a triode's law to `sheet` by least squares, each datum weighted as its kind deserves.
 ///
 /// Residuals are logarithms of law over sheet: current 5 %, gm 4 %, gm·rp 3 %, rp alone 5 %, points read by eye 12 % or
-/// 0.1 mA, 10 µA cut-offs 0.7. Priors: contact volts 0.31 ± 0.04, spread 0.25 ± 0.15. Currents and resistances must be
+/// 0.1 mA, 10 µA cut-offs 0.7. Priors: contact volts 0.31 ± 0.04, spread 0.25 within a factor of e^0.45. Currents and resistances must be
 /// over 0.
 ///
 /// # Errors
@@ -102,7 +109,7 @@ pub fn fit(sheet: &Sheet) -> Result<Fit, Unfit> {
         law,
         perveance: Parameter { error: error[0] * law.perveance, at_prior: false },
         mu: Parameter { error: error[1] * law.mu, at_prior: false },
-        mu_spread: Parameter { error: error[2], at_prior: error[2] > UNLEARNT * MU_SPREAD.1 },
+        mu_spread: Parameter { error: error[2] * law.mu_spread, at_prior: error[2] > UNLEARNT * MU_SPREAD.1 },
         contact_volts: Parameter { error: error[3], at_prior: error[3] > UNLEARNT * CONTACT_VOLTS.1 },
         residuals,
         spread: spread(&minimum.at, sheet, &covariance),

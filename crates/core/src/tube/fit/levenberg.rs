@@ -22,7 +22,7 @@ pub(super) struct Minimum {
     pub(super) at: [f64; N],
     /// Sum of the squared residuals.
     pub(super) cost: f64,
-    /// JᵀJ there.
+    /// The Jacobian's transpose times itself, there.
     pub(super) information: Square,
 }
 

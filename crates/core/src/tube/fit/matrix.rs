@@ -13,8 +13,7 @@ fn factor(matrix: &Square) -> Option<Square> {
             let done: f64 = (0..j).map(|k| lower[i][k] * lower[j][k]).sum();
             let left = matrix[i][j] - done;
             if i == j {
-                // the negated comparison is false for NaN too
-                if !(left > 1e-14 * matrix[i][i]) {
+                if left.is_nan() || left <= 1e-14 * matrix[i][i] {
                     return None;
                 }
                 lower[i][i] = libm::sqrt(left);

@@ -17,10 +17,11 @@ const CUTOFF_AMPS: f64 = 10e-6;
 const READING: f64 = 0.12;
 const READING_AMPS: f64 = 0.1e-3;
 
-/// What is known of any receiving triode before its sheet is read: mean and standard deviation.
+/// What is known of any receiving triode before its sheet is read: contact volts and their standard deviation.
 pub(super) const CONTACT_VOLTS: (f64, f64) = (0.31, 0.04);
-/// See [`CONTACT_VOLTS`].
-pub(super) const MU_SPREAD: (f64, f64) = (0.25, 0.15);
+/// The spread before the sheet is read, and the standard deviation of its logarithm: it is a positive ratio, and those
+/// that sheets do determine lie from 0.20 to 0.51.
+pub(super) const MU_SPREAD: (f64, f64) = (0.25, 0.45);
 
 /// What kind of datum a residual belongs to.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -52,9 +53,9 @@ pub struct Residual {
     pub deviation: f64,
 }
 
-/// The parameters as they are fitted: ln perveance, ln mu, spread, contact volts.
+/// The parameters as they are fitted: ln perveance, ln mu, ln spread, contact volts.
 pub(super) fn law(at: &[f64; N]) -> Triode {
-    Triode { perveance: libm::exp(at[0]), mu: libm::exp(at[1]), mu_spread: at[2], contact_volts: at[3] }
+    Triode { perveance: libm::exp(at[0]), mu: libm::exp(at[1]), mu_spread: libm::exp(at[2]), contact_volts: at[3] }
 }
 
 /// Every datum of `sheet` against `law`.
@@ -95,7 +96,7 @@ pub(super) fn amplification(point: &Point) -> Option<f64> {
 pub(super) fn weighted(at: &[f64; N], sheet: &Sheet, into: &mut Vec<f64>) {
     into.clear();
     residuals(&law(at), sheet, |residual| into.push(residual.log_ratio / residual.deviation));
-    into.push((at[2] - MU_SPREAD.0) / MU_SPREAD.1);
+    into.push((at[2] - log(MU_SPREAD.0)) / MU_SPREAD.1);
     into.push((at[3] - CONTACT_VOLTS.0) / CONTACT_VOLTS.1);
 }
 

@@ -17,7 +17,7 @@ pub(super) fn start(sheet: &Sheet, bounds: &[(f64, f64); N]) -> [f64; N] {
     let mut best = ([0.0; N], f64::INFINITY);
     let mut residuals = Vec::new();
     for mu in LADDER.into_iter().chain(stated) {
-        let mut at = [0.0, libm::log(mu), MU_SPREAD.0, CONTACT_VOLTS.0];
+        let mut at = [0.0, libm::log(mu), libm::log(MU_SPREAD.0), CONTACT_VOLTS.0];
         at[0] = perveance(sheet, &at);
         for (value, bound) in at.iter_mut().zip(bounds) {
             *value = value.clamp(bound.0, bound.1);

@@ -18,12 +18,10 @@ static SHEET_12AX7: Sheet<'static> = Sheet {
     ],
     readings: &READINGS_12AX7,
     readings_source: "read by eye off the 12AX7 plate curves, to 10 % or 0.1 mA, in a public transcription",
-    set_aside: &[eye(300.0, -3.0, 0.5e-3), eye(440.0, -4.0, 1.0e-3)],
-    set_aside_reason: "they lie a sixth off the line through the readings beside them",
     ..Sheet::EMPTY
 };
 
-static READINGS_12AX7: [Reading; 28] = [
+static READINGS_12AX7: [Reading; 30] = [
     eye(40.0, 0.0, 1.0e-3),
     eye(140.0, 0.0, 3.0e-3),
     eye(220.0, 0.0, 5.0e-3),
@@ -44,12 +42,14 @@ static READINGS_12AX7: [Reading; 28] = [
     eye(240.0, -2.5, 0.5e-3),
     eye(280.0, -2.5, 1.0e-3),
     eye(380.0, -2.5, 3.0e-3),
+    eye(300.0, -3.0, 0.5e-3),
     eye(360.0, -3.0, 1.5e-3),
     eye(420.0, -3.0, 2.5e-3),
     eye(340.0, -3.5, 0.5e-3),
     eye(380.0, -3.5, 1.0e-3),
     eye(440.0, -3.5, 2.0e-3),
     eye(380.0, -4.0, 0.5e-3),
+    eye(440.0, -4.0, 1.0e-3),
     eye(420.0, -4.5, 0.5e-3),
     eye(460.0, -5.0, 0.5e-3),
 ];
@@ -62,7 +62,7 @@ pub(super) const T_12AX7: Tube = Tube {
     name: "12AX7",
     aliases: &["ECC83", "12AX7A"],
     sections: 2,
-    law: Triode { perveance: 0.976956e-3, mu: 105.007, mu_spread: 0.20987, contact_volts: 0.31176 },
+    law: Triode { perveance: 0.975652e-3, mu: 105.148, mu_spread: 0.20416, contact_volts: 0.31413 },
     sheet: SHEET_12AX7,
     grid_plate_farads: 1.7e-12,
     grid_cathode_farads: 1.6e-12,
@@ -88,7 +88,7 @@ pub(super) const T_6SL7GT: Tube = Tube {
     name: "6SL7GT",
     aliases: &["6SL7"],
     sections: 2,
-    law: Triode { perveance: 0.656294e-3, mu: 74.0637, mu_spread: 0.25050, contact_volts: 0.31057 },
+    law: Triode { perveance: 0.656202e-3, mu: 74.0564, mu_spread: 0.25028, contact_volts: 0.31057 },
     sheet: SHEET_6SL7GT,
     grid_plate_farads: 2.8e-12,
     grid_cathode_farads: 3.0e-12,
