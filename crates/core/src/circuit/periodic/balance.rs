@@ -11,8 +11,8 @@ use crate::tube::PlateCurrent;
 
 /// Newton steps at most.
 const STEPS: usize = 40;
-/// A step this small, against largest current and drive, squares to rounding.
-const NEAR: f64 = 1e-8;
+/// What may be left, against largest current and drive.
+const NEAR: f64 = 1e-12;
 /// Damping stops here.
 const LEAST_SHARE: f64 = 1.0 / 64.0;
 /// The tubes' law holds within these volts.
@@ -46,7 +46,8 @@ impl State {
 }
 
 impl Periodic {
-    pub(super) fn state(&self, more: Vec<f64>, drive: f64) -> State {
+    /// Grid and plate volts beyond the dc point that the network makes of the currents and the drive.
+    fn volts(&self, more: &[f64], drive: f64) -> (Vec<f64>, Vec<f64>) {
         let (samples, tubes) = (self.waves.samples(), self.tubes.len());
         let (mut grid, mut plate) = (Vec::with_capacity(more.len()), Vec::with_capacity(more.len()));
         for tube in 0..tubes {
@@ -64,6 +65,12 @@ impl Periodic {
                 }
             }
         }
+        (grid, plate)
+    }
+
+    pub(super) fn state(&self, more: Vec<f64>, drive: f64) -> State {
+        let samples = self.waves.samples();
+        let (grid, plate) = self.volts(&more, drive);
         let at = |n: usize| {
             let tube = &self.tubes[n / samples];
             let (grid, plate) = (tube.rest.grid_volts + grid[n], tube.rest.plate_volts + plate[n]);
@@ -124,6 +131,17 @@ impl Periodic {
         each.fold(of_drive, |most, size| if size > most || size.is_nan() { size } else { most })
     }
 
+    /// A last small step, the tubes' law taken as straight over it.
+    fn corrected(&self, state: State, left: &[f64], drive_left: f64, excess: Excess) -> (State, Excess) {
+        let State { drive, mut more, law, most, .. } = state;
+        for (more, left) in more.iter_mut().zip(left) {
+            *more += left;
+        }
+        let drive = drive + drive_left;
+        let (grid, plate) = self.volts(&more, drive);
+        (State { drive, more, grid, plate, law, most }, excess)
+    }
+
     /// The balanced state from one nearby.
     pub(super) fn balance(&self, goal: Goal, start: State) -> Result<(State, Excess), Unreached> {
         let mut state = start;
@@ -131,23 +149,22 @@ impl Periodic {
         let mut missing = self.missing(&state);
         for _ in 0..STEPS {
             let bordered = self.linearised(&state)?;
-            let (step, mut drive_step) = bordered.step(&missing, &excess);
+            let (step, drive_step) = bordered.step(&missing, &excess, goal);
             // The drive is a magnitude: no step may take it through zero.
-            let mut share = f64::min(1.0, 0.8 * state.drive / f64::max(-drive_step, 0.0));
-            if matches!(goal, Goal::Drive) {
-                (drive_step, share) = (0.0, 1.0);
-            }
+            let mut share = if drive_step < 0.0 { f64::min(1.0, -0.8 * state.drive / drive_step) } else { 1.0 };
             let size = self.size(&step, drive_step, &state);
             let (next, next_excess, next_missing) = loop {
                 let more = state.more.iter().zip(&step).map(|(more, step)| more + share * step).collect();
                 let next = self.state(more, state.drive + share * drive_step);
                 let (next_excess, next_missing) = (self.excess(goal, &next), self.missing(&next));
                 let over = Excess { value: next_excess.value, ..excess.clone() };
-                let (left, mut drive_left) = bordered.step(&next_missing, &over);
-                if matches!(goal, Goal::Drive) {
-                    drive_left = 0.0;
+                let (left, drive_left) = bordered.step(&next_missing, &over, goal);
+                let left_size = self.size(&left, drive_left, &next);
+                if left_size * left_size <= NEAR * size {
+                    // The same matrix takes off what is left, to within the square of what it took off before.
+                    return Ok(self.corrected(next, &left, drive_left, next_excess));
                 }
-                if size <= NEAR || self.size(&left, drive_left, &state) <= (1.0 - 0.5 * share) * size {
+                if left_size <= (1.0 - 0.5 * share) * size {
                     break (next, next_excess, next_missing);
                 }
                 share *= 0.5;
@@ -156,9 +173,6 @@ impl Periodic {
                 }
             };
             (state, excess, missing) = (next, next_excess, next_missing);
-            if size <= NEAR {
-                return Ok((state, excess));
-            }
         }
         Err(Unreached::NoConvergence)
     }
@@ -172,9 +186,12 @@ struct Bordered {
 
 impl Bordered {
     /// The step that makes up for what is missing and takes the excess away: of the currents and of the drive.
-    fn step(&self, missing: &[f64], excess: &Excess) -> (Vec<f64>, f64) {
+    fn step(&self, missing: &[f64], excess: &Excess, goal: Goal) -> (Vec<f64>, f64) {
         let mut step = missing.to_vec();
         self.matrix.solve(&mut step);
+        if matches!(goal, Goal::Drive) {
+            return (step, 0.0);
+        }
         let along = |by: &[f64]| excess.by_current.iter().zip(by).map(|(a, b)| a * b).sum::<f64>();
         let drive_step = -(excess.value + along(&step)) / (excess.by_drive + along(&self.by_drive));
         for (step, by_drive) in step.iter_mut().zip(&self.by_drive) {
