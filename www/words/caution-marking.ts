@@ -1,7 +1,7 @@
 import type { CautionContext, CautionMaker } from './caution-kinds.js';
 import { figure, text } from './plain.js';
 import { show } from './quantity.js';
-import { markedUnit } from './marking.js';
+import { markedUnit } from './units.js';
 
 /** What is worth knowing about how a part is marked. */
 export const MARKING_CAUTIONS: Readonly<Record<string, CautionMaker>> = {

@@ -96,20 +96,25 @@ export function curveWords(id: string, key: string): CurveWords {
   return wordsOf(id)?.curves[key] ?? { title: name, caption: `${name}.`, x: '', y: '' };
 }
 
+interface BareLine {
+  readonly label: string;
+  readonly figure?: number | null;
+}
+
 interface BareAxis {
   readonly unit: string;
   readonly scale: string;
 }
 
 /** Curves with their titles, axis labels and the names of their lines and marks. */
-export function dressCurves<L extends { readonly label: string }, C extends { readonly key: string; readonly x: BareAxis; readonly y: BareAxis; readonly lines: readonly L[]; readonly marks: readonly { readonly label: string }[] }>(
+export function dressCurves<L extends BareLine, C extends { readonly key: string; readonly x: BareAxis; readonly y: BareAxis; readonly lines: readonly L[]; readonly marks: readonly BareLine[] }>(
   id: string,
   curves: readonly C[],
   way: Way = USUAL_WAY,
 ): readonly (Omit<C, 'x' | 'y'> & { readonly title: string; readonly x: BareAxis & { readonly label: string }; readonly y: BareAxis & { readonly label: string } })[] {
   return curves.map((curve) => {
     const words = curveWords(id, curve.key);
-    const named = <N extends { readonly label: string }>(each: N): N => ({ ...each, label: lineWords(words, each.label, way) });
+    const named = <N extends BareLine>(each: N): N => ({ ...each, label: lineWords(words, each, way) });
     return {
       ...curve,
       title: told(words.title, way),
@@ -121,7 +126,10 @@ export function dressCurves<L extends { readonly label: string }, C extends { re
   });
 }
 
-function lineWords(words: CurveWords, label: string, way: Way): string {
+/** The name of a line or mark: "−1 V" for a grid line, "2 Clear" for a position of the switch. */
+export function lineWords(words: CurveWords, { label, figure }: BareLine, way: Way = USUAL_WAY): string {
+  if (words.positions === true && typeof figure === 'number') return `${figure} ${label}`.trim();
   const known = words.lines !== undefined && Object.hasOwn(words.lines, label) ? words.lines[label] : undefined;
-  return known === undefined ? label : told(known, way);
+  if (known === undefined) return label;
+  return told(typeof known === 'string' ? known : known(typeof figure === 'number' ? figure : Number.NaN, way), way);
 }

@@ -1,7 +1,7 @@
-import { markedUnit } from './marking.js';
 import type { CalculatorWords, FieldWords, Figures, Value } from './kinds.js';
 import { general, item, lowered, raised, spelled, text } from './plain.js';
 import { split, type Split } from './quantity.js';
+import { markedUnit } from './units.js';
 import { told, USUAL_WAY, type Way } from './way.js';
 
 /** The words of the input at a path; a field without words is called by its name. */

@@ -71,7 +71,13 @@ export const FILTER: CalculatorWords = {
     },
   },
   curves: {
-    response: { title: 'Gain against frequency', caption: 'Gain, source to load.', x: 'Frequency', y: 'Gain' },
+    response: {
+      title: 'Gain against frequency',
+      caption: 'Gain, source to load.',
+      x: 'Frequency',
+      y: 'Gain',
+      lines: { response: 'gain' },
+    },
   },
   how: {
     method:

@@ -6,7 +6,7 @@ export type { CautionWords, Gauge } from './caution-kinds.js';
 export { byGravity, CAUTION_CODES, cautionLine, cautionText, cautionWords, SEVERITIES } from './cautions.js';
 export { DANGER_LAW, DANGER_PROOF, dangerLine, dangerSteps, waited, type DangerStep } from './danger.js';
 export {
-  curveWords, dressCatalogue, dressCautions, dressCurves, dressProblems, wordsOf, type Answer, type Dressed, type Row,
+  curveWords, dressCatalogue, dressCautions, dressCurves, dressProblems, lineWords, wordsOf, type Answer, type Dressed, type Row,
 } from './dress.js';
 export { partEcho, partEchoShort } from './echo.js';
 export type { Face, FacePicture, FaceRow, FaceTable, FaceTag } from './face.js';

@@ -114,8 +114,10 @@ export interface CurveWords {
   readonly caption: string;
   readonly x: string;
   readonly y: string;
-  /** Lines and marks that have a code for a name; any other name is the person's own. */
-  readonly lines?: Readonly<Record<string, string>>;
+  /** Lines and marks that have a code for a name; any other name is the person's own. A figure tells like lines apart. */
+  readonly lines?: Readonly<Record<string, string | ((figure: number, way: Way) => string)>>;
+  /** Every line is a position of the switch, numbered by its figure. */
+  readonly positions?: true;
 }
 
 /** "How this was worked". */

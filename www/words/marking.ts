@@ -2,13 +2,7 @@ import { bandsWords } from './bands.js';
 import type { CalculatorWords, Lead, Situation } from './kinds.js';
 import { figure, said, text, texts } from './plain.js';
 import { show, split } from './quantity.js';
-
-const UNITS: Readonly<Record<string, string>> = { resistor: 'Ω', capacitor: 'F', inductor: 'H' };
-
-/** The unit of a marked part, by its kind. */
-export function markedUnit(kind: string): string {
-  return UNITS[kind] ?? 'Ω';
-}
+import { markedUnit } from './units.js';
 
 /** Every text of `marking`. */
 export const MARKING: CalculatorWords = {
@@ -77,7 +71,9 @@ export const MARKING: CalculatorWords = {
           { answer: 'tolerance' },
           { answer: 'bands' },
           { answer: 'letter_code' },
+          { answer: 'tolerance_letter' },
           { answer: 'three_digit' },
+          { answer: 'ppm_per_kelvin' },
           { answer: 'preferred' },
         ],
       },

@@ -59,6 +59,11 @@ const MAKERS: Readonly<Record<string, (scene: Scene) => string>> = {
     const what = named === '' ? `${raised(phrase)} is not in the circuit.` : `“${named}” is no part of this circuit.`;
     return `${what} Write a branch and what is in it, such as branches[0].farads for the capacitor of the first branch.`;
   },
+  no_such_position: ({ phrase, problem }) => {
+    const { least, most } = problem;
+    const there = least === undefined || most === undefined || least > most ? 'Add a position first.' : `Write ${least === most ? least : `${least} to ${most}`}.`;
+    return `${raised(phrase)} names no position that could be lifted against the first. ${there}`;
+  },
   unknown_unit: () => 'No such unit is read here. The catalogue has the unit of each input.',
 };
 

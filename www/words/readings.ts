@@ -19,12 +19,26 @@ export function readingWords(typed: string, unit: string, reading: BareReading, 
   const said = known.some((value) => value === known.at(-1) && same(value) === same(text))
     ? known.slice(-1)
     : [text, ...known.filter((value) => same(value) !== same(text))];
-  return said.join(' = ') + toleranceWords(reading.tolerance, way);
+  return said.join(' = ') + noted(reading, way);
 }
 
 /** The same as a sentence under an open field: "Read as 220 kΩ." */
 export function readAs(unit: string, reading: BareReading, way: Way = USUAL_WAY): string {
-  return `Read as ${values(reading, unit, way).join(' = ')}${toleranceWords(reading.tolerance, way)}.`;
+  return `Read as ${values(reading, unit, way).join(' = ')}${noted(reading, way)}.`;
+}
+
+/** Ways of writing that a person should know were taken. */
+const NOTES: Readonly<Record<string, string>> = {
+  three_digit: 'as a code of three digits',
+  bands: 'by its bands',
+  gauge_awg: 'AWG',
+  gauge_swg: 'SWG',
+};
+
+/** What stands behind a reading: its tolerance, and how it was taken where that is not plain. */
+function noted({ tolerance, notation }: BareReading, way: Way): string {
+  const note = notation !== undefined && Object.hasOwn(NOTES, notation) ? NOTES[notation] : undefined;
+  return toleranceWords(tolerance, way) + (note === undefined ? '' : `, ${note}`);
 }
 
 /** ", ±10 %", or nothing. */

@@ -9,10 +9,7 @@ const REASONS: Readonly<Record<string, (where: string) => string>> = {
   no_convergence: (where) => `the volts${where} did not settle. Bring the last change nearer to usual values.`,
   undamped: (where) => `the volts${where} have no single value, as in a coil and a capacitor without any resistance. Give the coil its winding resistance.`,
   shorted: (where) => `sources of different volts meet${where} without resistance between them. Put a resistor there.`,
-  corner_out_of_reach: () => 'no value of that part puts the corner there. Choose another part or another corner.',
-  out_of_reach: () => 'no value in range gives what is wanted. Ask for something nearer to what you have.',
-  no_corner: () => 'the ladder has no corner that this part could move. Choose another part.',
-  nothing_passes: () => 'nothing reaches the load. Look for a branch that blocks it or shorts it.',
+  no_such_corner: () => 'no value of that part puts the corner there. Choose another part or another corner.',
   undetermined: () =>
     'the points leave the tube open: too few, too much alike, or without transconductance, plate resistance or mu. Add one that differs.',
   outside_law: () => 'no triode passes near these points. Look at the units, and at the minus before the grid volts.',

@@ -1,6 +1,7 @@
 import type { CalculatorWords, Lead, Situation } from './kinds.js';
 import { figure } from './plain.js';
 import { show, split } from './quantity.js';
+import { PLATE_LINES } from './plate-lines.js';
 import { REST_ANSWERS, STAGE_GROUPS, STAGE_INPUTS } from './triode.js';
 
 /** Every text of `stage`. */
@@ -81,15 +82,9 @@ export const STAGE: CalculatorWords = {
       caption: 'Plate current against plate volts at several grid volts, with the load lines of your parts.',
       x: 'Plate to cathode',
       y: 'Plate current',
-      lines: {
-        dc_load: 'load line at rest',
-        signal_load: 'load line for signal',
-        dissipation: 'most dissipation',
-        plate_volts: 'most plate volts',
-        rest: 'at rest',
-      },
+      lines: PLATE_LINES,
     },
-    response: { title: 'Gain against frequency', caption: 'Gain, source to load.', x: 'Frequency', y: 'Gain' },
+    response: { title: 'Gain against frequency', caption: 'Gain, source to load.', x: 'Frequency', y: 'Gain', lines: { response: 'gain' } },
   },
   how: {
     method:

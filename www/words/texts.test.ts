@@ -35,7 +35,7 @@ function sentence(text: string, where: string): void {
 /** Every string inside a value, functions called with names that stand for a person's own. */
 function* strings(value: unknown, where: string): Generator<readonly [string, string]> {
   if (typeof value === 'string') yield [where, value];
-  else if (typeof value === 'function') yield* strings(value.length === 0 ? '' : (value as (given: unknown) => unknown)(7), where);
+  else if (typeof value === 'function') yield* strings(value.length === 0 ? '' : (value as (given: unknown, way: Way) => unknown)(7, VALVES), where);
   else if (typeof value === 'object' && value !== null) {
     for (const [key, inner] of Object.entries(value)) yield* strings(inner, `${where}.${key}`);
   }
@@ -45,7 +45,7 @@ const FIGURES: Figures = {
   volts: 263, rating: 250, node: 'plate', pin: 'V1.5', wait_seconds: 9.6, capacitors: ['C3', 'C4'], parts: ['C3', 'C4'],
   watts: 1.4, amps: 0.02, ohms: 2e6, bias_volts: -0.2, plate_amps: 2e-6, want_volts: 40, most_volts: 28,
   headroom_db: 3.2, position: 2, microphone_volts: 0.03, least_db: 7.3, most_db: 8.5, part: 'C4', tolerance: 0.1,
-  plate_volts: 135, own_seconds: 9.6, tube: '12AX7', which: 'low', parameter: 'mu_spread', value: 0.25, residual_percent: 12, point: 3,
+  plate_volts: 135, own_seconds: 9.6, tube: '12AX7', which: 'low', parameter: 'mu_spread', value: 0.25, residual_percent: 12, point: 3, under: 0.2, over: 0.8,
 };
 const INPUTS: Figures = {
   positions: [{ label: 'Round', farads: 20e-9 }, { label: 'Clear', farads: 470e-12 }],

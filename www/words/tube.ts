@@ -1,6 +1,7 @@
 import { parameterWords } from './caution-fit.js';
 import type { CalculatorWords, FieldWords, Figures, Lead, Situation } from './kinds.js';
 import { at, counted, figure, list, text, texts } from './plain.js';
+import { PLATE_LINES } from './plate-lines.js';
 import { show, split } from './quantity.js';
 
 const POINTS: Readonly<Record<string, FieldWords>> = {
@@ -78,6 +79,7 @@ export const TUBE: CalculatorWords = {
       caption: 'Plate current against plate volts at several grid volts. Rings: your points.',
       x: 'Plate to cathode',
       y: 'Plate current',
+      lines: PLATE_LINES,
     },
   },
   how: {

@@ -83,7 +83,7 @@ export const VOICE: CalculatorWords = {
       label: 'Lift wanted',
       help: 'How far the consonants should rise against the first position. The capacitor for it is worked out.',
     },
-    want_position: { label: 'At position', help: 'The position whose capacitor is to give it, counted from 1.' },
+    want_position: { label: 'At position', phrase: 'the position for the lift', help: 'The position whose capacitor is to give it, counted from 1.' },
   },
   choices: {
     tube: {},
@@ -140,6 +140,7 @@ export const VOICE: CalculatorWords = {
       caption: 'Gain, microphone to load. Hatched: the two bands compared.',
       x: 'Frequency',
       y: 'Gain',
+      positions: true,
     },
     speech: { title: 'Speech in each band', caption: 'Speech in each band.', x: 'One-third octaves', y: 'Level' },
   },
