@@ -1,6 +1,6 @@
 //! What a marking says, and how the same part is marked in other ways.
 
-use alloc::{string::String, string::ToString, vec, vec::Vec};
+use alloc::{format, string::String, string::ToString, vec, vec::Vec};
 
 use crate::{
     quantity::{
@@ -44,11 +44,7 @@ fn unit_of(kind: &str) -> (Unit, f64, f64) {
 fn work(inputs: &Inputs, _: Want) -> Result<Outcome, Vec<Problem>> {
     let (text, kind) = (inputs.text("text"), inputs.text("kind"));
     let (unit, least, most) = unit_of(kind);
-    let reading = read(text, unit, None).map_err(|unread| {
-        let mut problem = Problem::new("text", unread.code);
-        problem.mends = unread.mends;
-        vec![problem]
-    })?;
+    let reading = understood(text, unit)?;
     let value = reading.value;
     if !(least..=most).contains(&value) {
         let code = if value < least { code::TOO_SMALL } else { code::TOO_LARGE };
@@ -78,6 +74,20 @@ fn work(inputs: &Inputs, _: Want) -> Result<Outcome, Vec<Problem>> {
         code_cautions(text.trim(), &reading, unit, &mut outcome);
     }
     Ok(outcome)
+}
+
+/// The reading of a marking. Three digits that may be a plain figure are asked in a circuit's field; standing on a
+/// capacitor they are a code.
+fn understood(text: &str, unit: Unit) -> Result<Reading, Vec<Problem>> {
+    read(text, unit, None).or_else(|unread| {
+        let printed = printed_digits(text.trim(), unit).filter(|_| unit == Unit::Farad && unread.code == "which_code");
+        if let Some(value) = printed {
+            return Ok(Reading { value, tolerance: None, notation: "three_digit" });
+        }
+        let mut problem = Problem::new("text", unread.code);
+        problem.mends = unread.mends;
+        Err(vec![problem])
+    })
 }
 
 /// The nearest value of every series, with how far it is over the figure.
@@ -123,7 +133,12 @@ fn code_cautions(text: &str, reading: &Reading, unit: Unit, outcome: &mut Outcom
         let caution = Caution::new(Severity::Note, "uneven_tolerance").about("tolerance");
         outcome.caution(caution.figure("under", under).figure("over", over));
     }
-    if let Some(value) = printed_digits(text, unit) {
+    if unit == Unit::Farad {
+        if reading.notation == "three_digit" && read(text, unit, None).is_err() {
+            let plain = read(&format!("{text} pF"), unit, None).map_or(0.0, |plain| plain.value);
+            outcome.caution(Caution::new(Severity::Note, "also_plain").about("value").figure("value", plain));
+        }
+    } else if let Some(value) = printed_digits(text, unit) {
         outcome.caution(Caution::new(Severity::Note, "also_a_code").about("value").figure("value", value));
     }
 }

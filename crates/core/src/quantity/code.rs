@@ -33,14 +33,15 @@ pub(super) fn is_surely_code(code: &str) -> bool {
     (0..series.count()).any(|index| u128::from(series.hundredths(index)) == decimal.digits * 10)
 }
 
-/// What plain digits would be as a code printed on a resistor (two or three figures of ohms and the number of noughts)
-/// or on a coil (two figures of microhenries).
+/// What plain digits are as a code printed on a part: two figures (on resistors also three) and the number of noughts,
+/// of ohms, microhenries or picofarads; on capacitors the last digit may be 9 (tenths) or 8 (hundredths).
 ///
 /// # Source
-/// IEC 60062 and the custom of surface-mounted parts (from memory).
+/// IEC 60062 clause 4, EIA-198 and the custom of surface-mounted parts (from memory).
 #[must_use]
 pub fn printed_digits(text: &str, unit: Unit) -> Option<f64> {
     let base = match (unit, text.len()) {
+        (Unit::Farad, 3) => return three_digits(text)?.value(),
         (Unit::Ohm, 3 | 4) => 0,
         (Unit::Henry, 3) => -6,
         _ => return None,
