@@ -1,0 +1,48 @@
+import type { Reading } from './from-words.js';
+import type { BareProblem, Figures, InputRow, Value } from './kinds.js';
+import type { Leaf } from './leaves.js';
+import { isRecord, put, stepsOf, valueAt } from './paths.js';
+
+/** What the reader said of a text, for ever the same. */
+export type Said = Reading | { readonly problem: BareProblem };
+
+/** The reader's answers so far, by unit and text. */
+export class Readings {
+  readonly #said = new Map<string, Said>();
+
+  get(text: string, unit: string): Said | undefined {
+    return this.#said.get(`${unit} ${text}`);
+  }
+
+  set(text: string, unit: string, said: Said): void {
+    this.#said.set(`${unit} ${text}`, said);
+  }
+}
+
+/** The figure that a text was read as, if it was. */
+export function valueOf(said: Said | undefined): number | null {
+  return said !== undefined && 'value' in said ? said.value : null;
+}
+
+/** The inputs with figures where the texts have been read: what sentences are made from. */
+export function asFigures(full: Figures, all: readonly Leaf[], readings: Readings): Figures {
+  let figures = full;
+  for (const { path, row, value } of all) {
+    if (row.shape !== 'quantity' || typeof value !== 'string' || value === '') continue;
+    const read = valueOf(readings.get(value, row.unit ?? '1'));
+    if (read !== null) figures = put(figures, path, read as Value);
+  }
+  return figures;
+}
+
+/** The calculator's own figure at a path, where it has one. */
+export function ownFigure(rows: readonly InputRow[], path: string): number | null {
+  const [first, ...others] = stepsOf(path);
+  const row = rows.find((each) => each.key === first);
+  if (row === undefined) return null;
+  if (row.default === undefined || row.default === null) {
+    return row.fields !== undefined && others.length > 0 ? ownFigure(row.fields, others.join('.')) : null;
+  }
+  const found = isRecord(row.default) || Array.isArray(row.default) ? valueAt({ own: row.default }, `own.${others.join('.')}`) : row.default;
+  return typeof found === 'number' ? found : null;
+}
