@@ -2,6 +2,8 @@
 
 mod common;
 
+#[path = "tube/calculator.rs"]
+mod calculator;
 #[path = "tube/chart_bounds.rs"]
 mod chart_bounds;
 #[path = "../crates/tools/src/charts.rs"]

@@ -9,6 +9,7 @@ mod picture;
 mod solve;
 mod stage;
 mod triode;
+mod tube;
 mod voice;
 
 pub use outcome::{Caution, Outcome, Severity, Want};
@@ -34,7 +35,7 @@ pub struct Calculator {
 }
 
 /// Every calculator, in the order of the shelf.
-pub static CALCULATORS: &[&Calculator] = &[&marking::MARKING, &filter::FILTER, &stage::STAGE, &voice::VOICE];
+pub static CALCULATORS: &[&Calculator] = &[&marking::MARKING, &filter::FILTER, &stage::STAGE, &voice::VOICE, &tube::TUBE];
 
 /// The whole catalogue, without the words: `[{id, group, inputs[], answers[]}]`.
 #[must_use]

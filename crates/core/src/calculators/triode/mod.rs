@@ -7,5 +7,5 @@ mod rest;
 
 pub(super) use cautions::cautions;
 pub(super) use netlist::{Amplifier, Feed};
-pub(super) use plate_curves::plate_curves;
+pub(super) use plate_curves::{family, plate_curves};
 pub(super) use rest::{Rest, answer_rest, bench};
