@@ -17,10 +17,10 @@ export function parameterWords(name: string): string {
 export const FIT_CAUTIONS: Readonly<Record<string, CautionMaker>> = {
   prior_kept: ({ figures, f }) => {
     const name = text(figures, 'parameter');
-    const kept = figure(figures, 'value') === null ? 'stayed at its usual figure' : `stayed at its usual ${f('value', '1')}`;
+    const near = figure(figures, 'value') === null ? '' : `, ${f('value', '1')}`;
     return {
-      heading: `${parameterWords(name)} is not fixed by your points`,
-      text: `It ${kept}. ${MORE[name] ?? 'One more point far from the others would settle it.'}`,
+      heading: `your points do not settle ${parameterWords(name)}`,
+      text: `The figure that most triodes have stands in${near}. ${MORE[name] ?? 'One more point far from the others would settle it.'}`,
     };
   },
   residual_large: ({ figures, way }) => {
@@ -36,7 +36,7 @@ export const FIT_CAUTIONS: Readonly<Record<string, CautionMaker>> = {
 
 const MORE: Readonly<Record<string, string>> = {
   mu_spread: 'A point at low current, or the grid volts at which the current stops, would settle it.',
-  contact_volts: 'A point near zero grid volts would settle it.',
+  contact_volts: 'A point near zero grid volts would settle them.',
   mu: 'Two points at different plate volts would settle it.',
   perveance: 'A point with its plate current would settle it.',
 };

@@ -29,6 +29,10 @@ export const MARKING_CAUTIONS: Readonly<Record<string, CautionMaker>> = {
       `Printed on a small part, these digits mean ${value(context)}: the last one counts the noughts. Here they are ` +
       'read as a plain figure.',
   }),
+  also_plain: (context) => ({
+    heading: 'it may be a plain figure',
+    text: `Taken as picofarads these digits are ${value(context)}. Here they are read as a code, the last one counting the noughts.`,
+  }),
 };
 
 function value({ figures, inputs, way }: CautionContext): string {

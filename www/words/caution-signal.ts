@@ -89,9 +89,10 @@ function corner(which: string): string {
 }
 
 function place({ figures, inputs }: CautionContext): string {
-  const number = figure(figures, 'position') ?? figure(figures, 'want_position');
-  if (number !== null) return positionName(inputs, number - 1);
-  return text(figures, 'position') || 'that position';
+  const named = text(figures, 'position');
+  if (named !== '') return named;
+  const number = figure(figures, 'position') ?? figure(figures, 'want_position') ?? figure(inputs, 'want_position');
+  return number === null ? 'that position' : positionName(inputs, number - 1);
 }
 
 function where(context: CautionContext): string {

@@ -3,7 +3,8 @@ import { nodeWords } from './node-words.js';
 import { figure, list, text, texts } from './plain.js';
 
 function tube(figures: CautionContext['figures']): string {
-  return text(figures, 'tube') || 'the tube';
+  const name = text(figures, 'tube');
+  return name === '' ? 'the tube' : `the ${name}`;
 }
 
 /** What can hurt a person, and what exceeds the tube's or a part's rating. */

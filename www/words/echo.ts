@@ -22,9 +22,10 @@ export function partEchoShort(field: string, outcome: BareOutcome, way: Way = US
   const row = outcome.parts?.find((each) => each.field === field);
   if (row === undefined) return '';
   if (typeof row.watts === 'number') {
-    const part = outcome.circuit?.parts.find((each) => each.field === field);
+    // A pot's own figure is its knob's: what it takes is not told.
+    const part = outcome.circuit?.parts.find((each) => each.field === field && each.kind === 'resistor');
     const taken = part === undefined ? null : watts(part, outcome);
-    const takes = taken === null ? '' : `${heat(taken, way)}: `;
+    const takes = taken === null || taken < LEAST_WATTS ? '' : `${heat(taken, way)}: `;
     return `${takes}use ${wattsWords(row.watts, way)}`;
   }
   return typeof row.volts === 'number' ? `${show(row.volts, 'V', { way })} or more` : '';
@@ -34,7 +35,8 @@ function resistor(part: CircuitPart, row: PartRow | undefined, outcome: BareOutc
   const [drop, taken] = [across(part, outcome), watts(part, outcome)];
   const fit = typeof row?.watts === 'number' ? `: fit ${wattsWords(row.watts, way)}` : '';
   if (drop === null || taken === null) return fit === '' ? '' : `Fit ${wattsWords(row?.watts ?? 0, way)}.`;
-  if (taken < LEAST_WATTS) return `It takes next to no power${fit}.`;
+  if (taken < LEAST_WATTS && drop < LEAST_VOLTS) return `It takes next to no power${fit}.`;
+  if (taken < LEAST_WATTS) return `It drops ${show(drop, 'V', { way })} and takes next to no power${fit}.`;
   return `It drops ${show(drop, 'V', { way })} and takes ${heat(taken, way)}${fit}.`;
 }
 
@@ -48,7 +50,7 @@ function capacitor(part: CircuitPart, row: PartRow | undefined, outcome: BareOut
 }
 
 /** Under this a resistor's heat is not worth a figure. */
-const LEAST_WATTS = 0.0005;
+const LEAST_WATTS = 0.005;
 /** Under this a capacitor's dc is not worth a figure. */
 const LEAST_VOLTS = 0.05;
 

@@ -43,7 +43,7 @@ export function phraseOf(words: CalculatorWords | undefined, path: string, input
 export function answerFigure(
   words: CalculatorWords | undefined, path: string, value: Value | undefined, unit: string, inputs: Figures = {}, way: Way = USUAL_WAY,
 ): Split {
-  if (typeof value === 'string') return { figure: value, unit: '' };
+  if (typeof value === 'string') return { figure: choiceWords(words, path, value, way), unit: '' };
   const figure = typeof value === 'number' ? value : null;
   const { percent, prefix, signed } = answerWords(words, path);
   if (percent === true) return split(figure === null ? null : figure * 100, '%', { way });

@@ -4,6 +4,8 @@ import { show, split } from './quantity.js';
 
 /** Under this many dB from its best a frequency is said to be at the best. */
 const AT_BEST_DB = 0.05;
+/** The range looked over, in hertz: a best at its end is no peak and is not placed. */
+const RANGE = [0.01, 1e9] as const;
 
 /** Every text of `filter`. */
 export const FILTER: CalculatorWords = {
@@ -122,8 +124,10 @@ function filterLead({ inputs, outcome, way }: Situation): Lead {
   const [gain, best] = [figure(answers, 'gain_db'), figure(answers, 'best_gain_db')];
   if (gain === null || best === null) return { label, ...split(null, 'dB'), sentence: 'Nothing reaches the load.' };
   const under = best - gain;
-  const bestAt = show(figure(answers, 'best_hertz'), 'Hz', { way });
-  const place = under < AT_BEST_DB ? 'That is its best.' : `That is ${show(under, 'dB', { way })} under its best, at ${bestAt}.`;
+  const hertzOfBest = figure(answers, 'best_hertz') ?? 0;
+  const inside = hertzOfBest > RANGE[0] * 1.5 && hertzOfBest < RANGE[1] / 1.5;
+  const bestAt = inside ? `, at ${show(hertzOfBest, 'Hz', { way })}` : '';
+  const place = under < AT_BEST_DB ? 'That is its best.' : `That is ${show(under, 'dB', { way })} under its best${bestAt}.`;
   return { label, ...split(gain, 'dB', { way }), sentence: `${place} ${corners(at(answers, 'corners_hertz'), way)}` };
 }
 

@@ -1,4 +1,4 @@
-import { lowered, spelled } from './plain.js';
+import { lowered, raised, spelled } from './plain.js';
 import { show } from './quantity.js';
 import { told, USUAL_WAY, type Way } from './way.js';
 
@@ -61,7 +61,7 @@ export const KIND_CODES: readonly string[] = Object.keys(KINDS);
 
 /** Margin rules of the parts list: what the rating to buy was made from. */
 const RULES: Readonly<Record<string, string>> = {
-  '': 'as marked',
+  '': '',
   twice_watts: 'twice the watts it takes or more, and large enough for its volts',
   twice_volts: 'twice the volts across it or more',
   switch_on: 'all of B+ with the mains 5 % up: it stands that until the tube is warm',
@@ -89,7 +89,9 @@ export function ruleWords(rule: string, way?: Way): string {
 
 /** A reference with what the part does: "R3, plate resistor". */
 export function partHeading(reference: string, label: string, way?: Way): string {
-  return `${reference}, ${lowered(told(label, way))}`;
+  const name = lowered(told(label, way));
+  const sign = told(reference, way);
+  return name === sign || name === lowered(reference) ? raised(name) : `${sign}, ${name}`;
 }
 
 const FRACTIONS: Readonly<Record<string, string>> = { '0.125': '⅛', '0.25': '¼', '0.5': '½' };

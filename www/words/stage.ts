@@ -157,10 +157,9 @@ function stageLead({ outcome, way }: Situation): Lead {
   const gain = figure(answers, 'gain');
   const label = 'Gain, grid to load';
   const volts = (path: string, digits = 3): string => show(figure(answers, path), 'V', { digits, way });
-  const most = figure(answers, 'max_output_volts');
-  const room =
-    most === null ? 'It has no room to swing.' : `It can give ${volts('max_output_volts', 2)} rms before the tube runs out.`;
-  const sentence = `That is ${show(figure(answers, 'gain_db'), 'dB', { way })}. The plate rests at ${volts('plate_volts')}. ${room}`;
+  const most = answers['max_output_volts'];
+  const room = most === null ? ' It has no room to swing.' : ` It can give ${volts('max_output_volts', 2)} rms before the tube runs out.`;
+  const sentence = `That is ${show(figure(answers, 'gain_db'), 'dB', { way })}. The plate rests at ${volts('plate_volts')}.${most === undefined ? '' : room}`;
   const shown = split(gain, '1', { way });
   return { label, figure: shown.figure, unit: gain === null ? '' : 'times', sentence };
 }

@@ -20,6 +20,10 @@ const POINTS: Readonly<Record<string, FieldWords>> = {
   },
   'points[].plate_resistance': { label: 'Plate resistance', help: 'At that point, if it is printed.' },
   'points[].mu': { label: 'Mu', help: 'At that point, if it is printed.' },
+  cutoff: { label: 'Cut-off points', help: 'Where the sheet says that the current stops, or falls to 10 µA. Leave it empty otherwise.' },
+  'cutoff[]': { label: 'Cut-off', help: 'One pair of volts at which the current stops.' },
+  'cutoff[].plate_volts': { label: 'Plate volts', help: 'Plate to cathode.' },
+  'cutoff[].grid_volts': { label: 'Grid volts', help: 'Grid to cathode, with its minus.' },
 };
 
 /** Every text of `tube`. */
@@ -40,7 +44,9 @@ export const TUBE: CalculatorWords = {
     grid_cathode_farads: { label: 'Grid to cathode capacitance', help: 'From the data sheet. 0 for none.' },
     plate_cathode_farads: { label: 'Plate to cathode capacitance', help: 'From the data sheet. 0 for none.' },
   },
-  choices: {},
+  choices: {
+    priors: Object.fromEntries(['perveance', 'mu', 'mu_spread', 'contact_volts'].map((name) => [name, parameterWords(name)])),
+  },
   answers: {
     perveance: {
       label: 'Perveance',
@@ -55,6 +61,57 @@ export const TUBE: CalculatorWords = {
       help: 'How far mu differs along the cathode; it is why mu falls at low current.',
     },
     contact_volts: { label: 'Contact volts', phrase: 'the contact volts', help: 'Volts that the grid has without a battery.', prefix: '' },
+    mu_error: { label: 'Mu, give or take', phrase: 'the doubt in mu', help: 'Standard deviation, from how well sheets are printed.' },
+    perveance_error: {
+      label: 'Perveance, give or take',
+      phrase: 'the doubt in the perveance',
+      help: 'Standard deviation, from how well sheets are printed.',
+      prefix: 'm',
+    },
+    mu_spread_error: {
+      label: 'Spread, give or take',
+      phrase: 'the doubt in the spread of mu',
+      help: 'Standard deviation, from how well sheets are printed.',
+    },
+    contact_volts_error: {
+      label: 'Contact volts, give or take',
+      phrase: 'the doubt in the contact volts',
+      help: 'Standard deviation, from how well sheets are printed.',
+      prefix: '',
+    },
+    gm_percent: {
+      label: 'Transconductance off by',
+      phrase: 'the distance in transconductance',
+      help: 'How far the fitted transconductance lies from each point that prints one.',
+      signed: true,
+    },
+    mu_percent: {
+      label: 'Mu or plate resistance off by',
+      phrase: 'the distance in mu',
+      help: 'How far the fitted mu or plate resistance lies from each point that prints one.',
+      signed: true,
+    },
+    cutoff_percent: {
+      label: 'Current at cut-off off by',
+      phrase: 'the distance at cut-off',
+      help: 'How far the fitted current lies from 10 µA at each cut-off.',
+      signed: true,
+    },
+    open_amps_percent: {
+      label: 'Current left open',
+      phrase: 'the doubt in the current',
+      help: 'How far your points leave the plate current of a resistance-coupled stage open.',
+    },
+    open_gain_percent: {
+      label: 'Gain left open',
+      phrase: 'the doubt in the gain',
+      help: 'How far your points leave the gain of a resistance-coupled stage open.',
+    },
+    tube: {
+      label: 'The tube, for use elsewhere',
+      phrase: 'the tube',
+      help: 'The same figures as a tube of your own, which the other calculators take.',
+    },
     residual_percent: {
       label: 'Off by',
       phrase: 'the distance from each point',
@@ -105,7 +162,24 @@ export const TUBE: CalculatorWords = {
           { answer: 'mu_spread' },
           { answer: 'contact_volts' },
           { answer: 'worst_percent' },
+          { answer: 'open_amps_percent' },
+          { answer: 'open_gain_percent' },
           { answer: 'priors' },
+        ],
+      },
+      {
+        heading: 'At each point',
+        columns: 'points',
+        rows: [{ answer: 'residual_percent' }, { answer: 'gm_percent' }, { answer: 'mu_percent' }],
+      },
+      {
+        heading: 'Give or take',
+        rows: [
+          { answer: 'mu_error' },
+          { answer: 'perveance_error' },
+          { answer: 'mu_spread_error' },
+          { answer: 'contact_volts_error' },
+          { answer: 'cutoff_percent' },
         ],
       },
     ],
@@ -127,7 +201,7 @@ function tubeLead({ inputs, outcome, way }: Situation): Lead {
   const off = worst(answers);
   const near = off === null ? `It is fitted${count}.` : `It is fitted${count}; the worst is ${show(Math.abs(off), '%', { way })} off.`;
   const open = texts(answers, 'priors').map(parameterWords);
-  const kept = open.length === 0 ? '' : ` Your points do not settle ${list(open)}, which stayed at the usual figure.`;
+  const kept = open.length === 0 ? '' : ` Your points do not settle ${list(open)}: there the figure that most triodes have stands in.`;
   return { label, ...split(figure(answers, 'mu'), '1', { way }), sentence: near + kept };
 }
 
