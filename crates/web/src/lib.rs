@@ -1,6 +1,14 @@
 //! The one door between the engine and JavaScript: it turns values into values and knows no calculator by name.
 
+#![no_std]
+
+extern crate alloc;
+
 mod door;
+#[cfg(target_arch = "wasm32")]
+mod footing;
+
+use alloc::string::String;
 
 use tagstrip_core::{
     calculators::{self, Want},

@@ -42,7 +42,7 @@ fn read(circuit: &Circuit, rest: &DcPoint, point: Point, meter_ohms: f64) -> Res
     let dc = loaded.dc_from(rest)?;
     let nominal = dc.volts(point.node);
     let (mut squares, mut limit) = (0.0, 0.0);
-    for derivative in alloc::vec::Vec::<crate::circuit::PartDerivative>::new() {
+    for derivative in dc.sensitivities(point.node) {
         let tolerance = match derivative.parameter {
             Parameter::Perveance => PERVEANCE_SPREAD,
             Parameter::Mu => MU_SPREAD,

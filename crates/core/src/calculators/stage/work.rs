@@ -5,7 +5,7 @@ use super::netlist::build;
 use crate::{
     calculators::{
         Curve, Line, Outcome, Want, solved,
-        triode::{Amplifier, Rest, answer_rest, bench, cautions, plate_curves},
+        triode::{Amplifier, Rest, Swing, answer_rest, bench, cautions, plate_curves},
     },
     circuit::{Fault, Kind, NodeId, PartId, Phasors, Response},
     quantity::Unit,
@@ -34,6 +34,7 @@ pub(super) fn work(inputs: &Inputs, want: Want) -> Result<Outcome, Vec<Problem>>
         outcome.answer("input_farads", mid.input_farads);
         outcome.answer("low_corner_hertz", mid.low);
         outcome.answer("high_corner_hertz", mid.high);
+        solved(Swing::of(&amplifier, &rest))?.answer(&mut outcome, inputs, output);
     }
     if want.cautions {
         cautions(&mut outcome, inputs, &amplifier, &rest);

@@ -4,8 +4,10 @@ mod cautions;
 mod netlist;
 mod plate_curves;
 mod rest;
+mod swing;
 
 pub(super) use cautions::cautions;
 pub(super) use netlist::{Amplifier, Feed};
 pub(super) use plate_curves::{family, plate_curves};
 pub(super) use rest::{Rest, answer_rest, bench};
+pub(super) use swing::Swing;

@@ -8,7 +8,7 @@ use super::{
 use crate::{
     calculators::{
         Caution, Curve, Line, Outcome, Severity, Want, solved,
-        triode::{Amplifier, Rest, answer_rest, bench, cautions},
+        triode::{Amplifier, Rest, Swing, answer_rest, bench, cautions},
     },
     circuit::{Fault, Kind, NodeId, Response},
     quantity::Unit,
@@ -43,6 +43,7 @@ pub(super) fn work(inputs: &Inputs, want: Want) -> Result<Outcome, Vec<Problem>>
     let mut outcome = Outcome::default();
     let reference = positions.first().and_then(|position| position.tilt);
     let lifts: Vec<Option<f64>> = positions.iter().map(|position| Some(position.tilt? - reference?)).collect();
+    let headroom = if want.answers || want.cautions { solved(headroom(&positions, inputs, &rest))? } else { None };
     if want.answers {
         let gains: Vec<Value> = positions.iter().map(|position| position.gain_db.into()).collect();
         let volts = |position: &Position| {
@@ -52,12 +53,14 @@ pub(super) fn work(inputs: &Inputs, want: Want) -> Result<Outcome, Vec<Problem>>
         outcome.answer("gain_db_1k", Value::List(gains));
         outcome.answer("lift_db", lifts.iter().copied().map(Value::from).collect::<Vec<_>>());
         outcome.answer("output_volts", positions.iter().map(volts).collect::<Vec<_>>());
+        outcome.answer("headroom_db", headroom.map(|(db, _)| db));
         let seen = solved(source_ohms_seen(&positions[0], &rest))?;
         outcome.answer("source_ohms_seen", alloc::vec![seen; count]);
         answer_rest(&mut outcome, &positions[0].amplifier, &rest);
     }
     if want.cautions {
         cautions(&mut outcome, inputs, &positions[0].amplifier, &rest);
+        tight(&mut outcome, headroom, inputs);
         if reference.is_none() {
             outcome.caution(Caution::new(Severity::Note, "level_zero").about("level"));
         }
@@ -96,6 +99,38 @@ fn wished(inputs: &Inputs, count: usize) -> Result<Option<(usize, f64)>, Vec<Pro
         return Err(alloc::vec![problem.bounds(Some(2.0), Some(count as f64))]);
     }
     Ok(Some((position - 1, want)))
+}
+
+/// Under this much headroom a loud word is clipped, in decibels. Common practice, no source.
+const COMFORTABLE: f64 = 10.0;
+
+/// How far the microphone's volts are under the emf that the stage just passes clean, least over the positions, and
+/// the position that has it.
+fn headroom(positions: &[Position], inputs: &Inputs, rest: &Rest) -> Result<Option<(f64, usize)>, Fault> {
+    let microphone = inputs.number("microphone_volts");
+    let mut least: Option<(f64, usize)> = None;
+    for position in positions {
+        let Some(emf) = Swing::of(&position.amplifier, rest)?.most_emf() else { return Ok(None) };
+        let db = 20.0 * libm::log10(emf / microphone);
+        if least.is_none_or(|(other, _)| db < other) {
+            least = Some((db, position.index));
+        }
+    }
+    Ok(least.filter(|(db, _)| db.is_finite()))
+}
+
+/// Says so where the microphone is too loud for the stage.
+fn tight(outcome: &mut Outcome, found: Option<(f64, usize)>, inputs: &Inputs) {
+    let Some((db, index)) = found.filter(|(db, _)| *db < COMFORTABLE) else { return };
+    let (severity, code) =
+        if db < 0.0 { (Severity::Limit, "headroom_none") } else { (Severity::Note, "headroom_low") };
+    outcome.caution(
+        Caution::new(severity, code)
+            .about("microphone_volts")
+            .figure("headroom_db", db)
+            .figure("position", label(inputs, index))
+            .figure("microphone_volts", inputs.number("microphone_volts")),
+    );
 }
 
 /// Impedance that the coupling capacitor looks back into, at 1 kHz.
