@@ -172,7 +172,9 @@ impl<'a> Sentence<'a> {
         let found = point(mark, self.unit).unwrap_or(Meaning::Unknown);
         let Meaning::Scale { by, over, .. } = found else { return Err(self.refuse(found)) };
         let read = |letter| Ok(Words { by, over, notation: "letter_code", letter });
-        if words.is_empty() || self.is_unit(words) {
+        // Behind the R of a code printed on a capacitor or coil no unit is written: its F is 1 %.
+        let unit_too = mark != 'R' || self.unit == Unit::Ohm;
+        if words.is_empty() || unit_too && self.is_unit(words) {
             return read(None);
         }
         let mut letters = words.chars();
