@@ -114,7 +114,7 @@ export function dressCurves<L extends BareLine, C extends { readonly key: string
 ): readonly (Omit<C, 'x' | 'y'> & { readonly title: string; readonly x: BareAxis & { readonly label: string }; readonly y: BareAxis & { readonly label: string } })[] {
   return curves.map((curve) => {
     const words = curveWords(id, curve.key);
-    const named = <N extends BareLine>(each: N): N => ({ ...each, label: lineWords(words, each, way) });
+    const named = <N extends BareLine>(each: N): N & { readonly code: string } => ({ ...each, code: each.label, label: lineWords(words, each, way) });
     return {
       ...curve,
       title: told(words.title, way),

@@ -1,3 +1,5 @@
+import { CHART_AGREEMENT } from './agreement.js';
+
 /** A section of the page "How we know". */
 export interface Section {
   readonly heading: string;
@@ -24,8 +26,7 @@ export const HOW_WE_KNOW: readonly Section[] = [
       'A triode is described by four figures: how much current it passes, its mu, how much mu differs along the cathode, ' +
         'and the volts that its grid has by itself. The law is space charge with the initial speed of the electrons. The ' +
         'four are fitted to the operating points and cut-offs that makers printed, and nothing else.',
-      'Resistance-coupled charts of the same makers were kept out of the fit. How far the fitted tubes lie from those ' +
-        'charts is printed in a table of the documents, tube by tube, with the worst row.',
+      `They were then held against charts. ${CHART_AGREEMENT}`,
       'Where a sheet gave too few points, the figure that stayed at its usual value is named with the tube. Tubes of one ' +
         'type differ: the least and most at each test point allow 20 % in current and 15 % in mu.',
     ],

@@ -1,3 +1,4 @@
+import { CHART_AGREEMENT } from './agreement.js';
 import type { CalculatorWords, Lead, Situation } from './kinds.js';
 import { figure } from './plain.js';
 import { show, split } from './quantity.js';
@@ -93,9 +94,7 @@ export const STAGE: CalculatorWords = {
       'tube is a space-charge law with the initial speed of the electrons and the spread of mu along the cathode.',
     holdsFor:
       'Plates from about 60 V up and grids that stay negative. Grid current is left out and said where it begins.',
-    checkedAgainst:
-      'Published resistance-coupled charts that played no part in the fit, and whole stages worked independently, node ' +
-      'by node and in time.',
+    checkedAgainst: `${CHART_AGREEMENT} Whole stages worked independently, node by node and in time.`,
     source:
       'Space charge with initial velocities: I. Langmuir, Physical Review 21, 1923. Nodal analysis: Ho, Ruehli and ' +
       'Brennan, 1975. Tubes: the makers’ data sheets, named with each tube.',

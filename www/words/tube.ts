@@ -1,3 +1,4 @@
+import { CHART_AGREEMENT } from './agreement.js';
 import { parameterWords } from './caution-fit.js';
 import type { CalculatorWords, FieldWords, Figures, Lead, Situation } from './kinds.js';
 import { at, counted, figure, list, text, texts } from './plain.js';
@@ -146,9 +147,7 @@ export const TUBE: CalculatorWords = {
       'and plate resistance, each weighted by how well data sheets print it. What your points leave open stays near the ' +
       'figure that most triodes have.',
     holdsFor: 'Triodes with a negative grid. Beam tubes and pentodes follow another law.',
-    checkedAgainst:
-      'Makers’ resistance-coupled charts of the 12AX7, 12AU7 and 6SL7GT, which played no part in their fits, and the ' +
-      'law against an independent integration.',
+    checkedAgainst: `${CHART_AGREEMENT} The law itself against an independent integration.`,
     source: 'Space charge with initial velocities: I. Langmuir, Physical Review 21, 1923. Points: your data sheet.',
   },
   face: {

@@ -1,3 +1,4 @@
+import { CHART_AGREEMENT } from './agreement.js';
 import type { CalculatorWords, FieldWords } from './kinds.js';
 import { REST_ANSWERS, STAGE_GROUPS, STAGE_INPUTS } from './triode.js';
 import { VOICE_FACE } from './voice-face.js';
@@ -154,8 +155,8 @@ export const VOICE: CalculatorWords = {
       'Plates from about 60 V up and grids that stay negative. Grid current is left out and said where it begins. Parts ' +
       'are taken as pure; wiring adds a few picofarads of its own.',
     checkedAgainst:
-      'Published resistance-coupled charts that played no part in the fit; a first-order network in closed form, where a ' +
-      'time constant of 157 µs gives 8.00 dB of lift; the tone network and whole stages by an independent nodal analysis.',
+      `${CHART_AGREEMENT} A first-order network in closed form, where a time constant of 157 µs gives 8.00 dB of lift. ` +
+      'The tone network and whole stages by an independent nodal analysis.',
     source:
       'Tone network: E. J. James, Wireless World, February 1949. Space charge with initial velocities: I. Langmuir, ' +
       'Physical Review 21, 1923. Nodal analysis: Ho, Ruehli and Brennan, 1975.',
