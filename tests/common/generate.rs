@@ -77,7 +77,7 @@ fn one(field: &'static Field, kind: Kind, chance: &mut Chance) -> Value {
         Shape::Quantity(range) => Value::Number(figure(range, kind, chance)),
         Shape::Choice(choices) => choices[chance.below(choices.len())].into(),
         Shape::Flag => Value::Flag(chance.one_in(2)),
-        Shape::Text(most) => "name".repeat(most / 4).into(),
+        Shape::Text(most) => text(*most, chance).into(),
         Shape::List(item, counts) => {
             let count = counts.least + chance.below(counts.most.min(counts.least + 5) - counts.least + 1);
             Value::List((0..count).map(|_| one(item, kind, chance)).collect())
@@ -85,6 +85,11 @@ fn one(field: &'static Field, kind: Kind, chance: &mut Chance) -> Value {
         Shape::Record(fields) => record(fields, kind, chance),
         Shape::Either(options) => one(&options[chance.below(options.len())], kind, chance),
     }
+}
+
+fn text(most: usize, chance: &mut Chance) -> String {
+    let texts = ["4k7", "104", "473K", "yellow violet red gold", "2n2", "R47", "1M0", "Round", "branches[0].farads", "✓"];
+    texts[chance.below(texts.len())].chars().take(most).collect()
 }
 
 fn figure(range: &Range, kind: Kind, chance: &mut Chance) -> f64 {

@@ -13,6 +13,7 @@ mod tube;
 mod voice;
 
 pub use outcome::{Caution, Outcome, Severity, Want};
+use outcome::finite;
 pub use picture::{Curve, Line, PartRow, TestPoint, WiringStep};
 
 use alloc::{vec, vec::Vec};

@@ -180,3 +180,8 @@ impl Outcome {
         Value::Record(pairs)
     }
 }
+
+/// A figure that an answer may carry; none where a ratio or a logarithm had nothing to work on.
+pub(super) fn finite(figure: f64) -> Option<f64> {
+    Some(figure).filter(|figure| figure.is_finite())
+}

@@ -5,6 +5,7 @@ use super::netlist::{Ladder, build};
 use crate::{
     calculators::{
         Caution, Curve, Line, Outcome, Severity, Want,
+        finite,
         bench::{Buying, describe, parts, wiring},
         solve::by_ratio,
         solved,
@@ -81,7 +82,6 @@ fn answers(
     let at = response.at(inputs.number("hertz"))?;
     let (gain, input) = (at.volts(ladder.output), at.volts(ladder.input));
     let drawn = ladder.circuit.find("Source").map(|source| at.terminal_amps(source, 0).magnitude());
-    let finite = |figure: f64| Some(figure).filter(|figure| figure.is_finite());
     outcome.answer("gain_db", finite(DB * gain.ln_magnitude()));
     outcome.answer("phase_degrees", finite(gain.angle() * 180.0 / core::f64::consts::PI));
     outcome.answer("best_gain_db", finite(shown.best_db));

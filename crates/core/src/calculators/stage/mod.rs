@@ -35,8 +35,8 @@ static INPUTS: &[Field] = &[
 
 /// What `stage` answers.
 static ANSWERS: &[Answer] = &[
-    Answer::quantity("gain", Unit::One),
-    Answer::quantity("gain_db", Unit::Decibel),
+    Answer::quantity("gain", Unit::One).null_means("nothing_passes"),
+    Answer::quantity("gain_db", Unit::Decibel).null_means("nothing_passes"),
     Answer::quantity("plate_amps", Unit::Ampere),
     Answer::quantity("plate_volts", Unit::Volt),
     Answer::quantity("cathode_volts", Unit::Volt),
@@ -46,7 +46,7 @@ static ANSWERS: &[Answer] = &[
     Answer::quantity("plate_resistance", Unit::Ohm).null_means("no_current"),
     Answer::quantity("mu", Unit::One).null_means("no_current"),
     Answer::quantity("output_ohms", Unit::Ohm),
-    Answer::quantity("input_farads", Unit::Farad),
+    Answer::quantity("input_farads", Unit::Farad).null_means("nothing_passes"),
     Answer::quantity("low_corner_hertz", Unit::Hertz).null_means("outside_range"),
     Answer::quantity("high_corner_hertz", Unit::Hertz).null_means("outside_range"),
     Answer::quantity("max_output_volts", Unit::Volt).null_means("no_swing"),

@@ -4,7 +4,7 @@ use core::f64::consts::PI;
 use super::netlist::build;
 use crate::{
     calculators::{
-        Curve, Line, Outcome, Want, solved,
+        Curve, Line, Outcome, Want, finite, solved,
         triode::{Amplifier, Rest, Swing, answer_rest, bench, cautions, plate_curves},
     },
     circuit::{Fault, Kind, NodeId, PartId, Phasors, Response},
@@ -27,11 +27,11 @@ pub(super) fn work(inputs: &Inputs, want: Want) -> Result<Outcome, Vec<Problem>>
     let mut response = solved(amplifier.circuit.response(&rest.dc))?;
     let mid = solved(mid_band(&mut response, &amplifier, output))?;
     if want.answers {
-        outcome.answer("gain", mid.gain);
-        outcome.answer("gain_db", 20.0 * libm::log10(mid.gain));
+        outcome.answer("gain", finite(mid.gain));
+        outcome.answer("gain_db", finite(20.0 * libm::log10(mid.gain)));
         answer_rest(&mut outcome, &amplifier, &rest);
         outcome.answer("output_ohms", solved(output_ohms(&amplifier, &rest, coupling, mid.hertz))?);
-        outcome.answer("input_farads", mid.input_farads);
+        outcome.answer("input_farads", finite(mid.input_farads));
         outcome.answer("low_corner_hertz", mid.low);
         outcome.answer("high_corner_hertz", mid.high);
         solved(Swing::of(&amplifier, &rest))?.answer(&mut outcome, inputs, output);
@@ -96,8 +96,10 @@ fn drawn(response: &mut Response, output: NodeId) -> Result<Curve, Fault> {
     for point in 0..DRAWN_POINTS {
         let share = point as f64 / (DRAWN_POINTS - 1) as f64;
         let hertz = DRAWN.0 * libm::pow(DRAWN.1 / DRAWN.0, share);
-        x.push(hertz);
-        y.push(20.0 * libm::log10(response.at(hertz)?.volts(output).magnitude()));
+        if let Some(db) = finite(20.0 * libm::log10(response.at(hertz)?.volts(output).magnitude())) {
+            x.push(hertz);
+            y.push(db);
+        }
     }
     Ok(Curve {
         key: "response",

@@ -7,7 +7,7 @@ use super::{
 };
 use crate::{
     calculators::{
-        Caution, Curve, Line, Outcome, Severity, Want, solved,
+        Caution, Curve, Line, Outcome, Severity, Want, finite, solved,
         triode::{Amplifier, Rest, Swing, answer_rest, bench, cautions},
     },
     circuit::{Fault, Kind, NodeId, Response},
@@ -81,8 +81,8 @@ pub(super) fn work(inputs: &Inputs, want: Want) -> Result<Outcome, Vec<Problem>>
 fn position(index: usize, amplifier: Amplifier, output: NodeId, rest: &Rest, inputs: &Inputs) -> Result<Position, Fault> {
     let mut response = amplifier.circuit.response(&rest.dc)?;
     let passes = inputs.number("level") > 0.0;
-    let gain_db = if passes { Some(decibels(&mut response, output, 1000.0)?) } else { None };
-    let tilt = if passes { Some(tilt(&mut response, output)?) } else { None };
+    let gain_db = if passes { finite(decibels(&mut response, output, 1000.0)?) } else { None };
+    let tilt = if passes { finite(tilt(&mut response, output)?) } else { None };
     Ok(Position { index, amplifier, output, response, gain_db, tilt })
 }
 
@@ -151,8 +151,10 @@ fn drawn(positions: &mut [Position], inputs: &Inputs) -> Result<Curve, Fault> {
             let ratio = libm::pow(DRAWN.1 / DRAWN.0, 1.0 / (DRAWN_POINTS - 1) as f64);
             let mut hertz = DRAWN.0;
             for _ in 0..DRAWN_POINTS {
-                x.push(hertz);
-                y.push(decibels(&mut position.response, position.output, hertz)?);
+                if let Some(db) = finite(decibels(&mut position.response, position.output, hertz)?) {
+                    x.push(hertz);
+                    y.push(db);
+                }
                 hertz *= ratio;
             }
         }
