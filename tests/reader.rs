@@ -22,7 +22,7 @@ fn holds(text: &str, unit: Unit, shown: Option<Prefix>) {
         Ok(reading) => {
             assert!(reading.value.is_finite(), "{text:?} in {unit:?}: {reading:?}");
             assert!(
-                reading.tolerance.is_none_or(|share| (0.0..=1e3).contains(&share)),
+                reading.tolerance.is_none_or(|share| (0.0..=1.0).contains(&share)),
                 "{text:?} in {unit:?}: {reading:?}"
             );
             assert!(NOTATIONS.contains(&reading.notation), "{text:?}: {reading:?}");

@@ -50,23 +50,55 @@ pub enum Kind {
     Broken,
 }
 
-/// A record for `fields`.
+/// A record for `fields`. Unless it is to be broken, one of each group of which one is given, and the whole of a group
+/// that belongs together or none of it.
 pub fn record(fields: &'static [Field], kind: Kind, chance: &mut Chance) -> Value {
-    let mut pairs = Vec::new();
+    let broken = kind == Kind::Broken;
+    let (mut picked, mut pairs) = (Vec::new(), Vec::new());
     for field in fields {
         let left_out = field.optional || !matches!(field.start, tagstrip_core::value::Start::Nothing);
-        if (left_out || kind == Kind::Broken) && chance.one_in(3) {
+        let (alone, lot) = (field.one_of.is_none() && field.together.is_none(), chance.one_in(3));
+        if (alone && left_out || broken) && lot {
             continue;
         }
-        if field.one_of.is_some() && chance.one_in(2) {
+        if !broken && !alone && !pick(field, fields, &mut picked, chance) {
             continue;
         }
         pairs.push((field.key.to_string(), one(field, kind, chance)));
     }
-    if kind == Kind::Broken && chance.one_in(20) {
+    if broken && chance.one_in(20) {
         pairs.push(("no_such_key".into(), 1.0.into()));
     }
     Value::Record(pairs)
+}
+
+/// Whether a field of a group is given; `picked` has what was drawn for each group before.
+fn pick(
+    field: &'static Field,
+    fields: &'static [Field],
+    picked: &mut Vec<(&'static str, &'static str)>,
+    chance: &mut Chance,
+) -> bool {
+    let mut drawn = |group: &'static str, keys: &[&'static str]| {
+        let before = picked.iter().find(|(name, _)| *name == group).map(|(_, key)| *key);
+        before.unwrap_or_else(|| {
+            let key = keys[chance.below(keys.len())];
+            picked.push((group, key));
+            key
+        })
+    };
+    // Of a group that belongs together and has a member in a choice, the choice decides.
+    let leader =
+        field.together.and_then(|group| fields.iter().find(|one| one.together == Some(group) && one.one_of.is_some()));
+    let chooser = leader.unwrap_or(field);
+    match (chooser.one_of, field.together) {
+        (Some(group), _) => {
+            let keys: Vec<&str> = fields.iter().filter(|one| one.one_of == Some(group)).map(|one| one.key).collect();
+            drawn(group, &keys) == chooser.key
+        }
+        (None, Some(group)) => drawn(group, &["given", "none"]) == "given",
+        (None, None) => true,
+    }
 }
 
 fn one(field: &'static Field, kind: Kind, chance: &mut Chance) -> Value {
@@ -88,7 +120,8 @@ fn one(field: &'static Field, kind: Kind, chance: &mut Chance) -> Value {
 }
 
 fn text(most: usize, chance: &mut Chance) -> String {
-    let texts = ["4k7", "104", "473K", "yellow violet red gold", "2n2", "R47", "1M0", "Round", "branches[0].farads", "✓"];
+    let texts =
+        ["4k7", "104", "473K", "yellow violet red gold", "2n2", "R47", "1M0", "Round", "branches[0].farads", "✓"];
     texts[chance.below(texts.len())].chars().take(most).collect()
 }
 

@@ -149,10 +149,13 @@ fn pieces(chance: &mut Chance) -> String {
 
 fn anything(chance: &mut Chance) -> String {
     let count = chance.below(24);
-    let letters = (0..count).map(|_| match chance.below(4) {
-        0 => char::from_u32(chance.below(0x11_0000) as u32).unwrap_or('\u{fffd}'),
-        1 => char::from_u32(0x2000 + chance.below(0x300) as u32).unwrap_or(' '),
-        _ => char::from(0x20 + chance.below(0x5f) as u8),
+    let letters = (0..count).map(|_| {
+        let (first, many) = match chance.below(4) {
+            0 => (0, 0x11_0000),
+            1 => (0x2000, 0x300),
+            _ => (0x20, 0x5f),
+        };
+        u32::try_from(first + chance.below(many)).ok().and_then(char::from_u32).unwrap_or('\u{fffd}')
     });
     letters.collect()
 }

@@ -96,6 +96,9 @@ impl<'a> Sentence<'a> {
             (Some(_), Some(_)) => return Err(BAD_TOLERANCE.into()),
             (None, letter) => letter.and_then(|letter| wider(letter, value, self.unit == Unit::Farad)),
         };
+        if tolerance.is_some_and(|tolerance| tolerance > 1.0) {
+            return Err(BAD_TOLERANCE.into());
+        }
         Ok(Reading { value, tolerance, notation })
     }
 
