@@ -39,8 +39,7 @@ pub(super) const METER: Field = Field::record("meter", &METER_FIELDS).group("met
 const DECOUPLED: &[Condition] = &[Condition::given("decoupling_ohms")];
 
 /// The parts around a triode with its cathode at (or near) ground.
-pub(super) const SUPPLY_VOLTS: Field =
-    Field::volts("supply_volts", 1.0).group("stage").start(250.0).usual(60.0, 400.0);
+pub(super) const SUPPLY_VOLTS: Field = Field::volts("supply_volts", 1.0).group("stage").start(250.0).usual(60.0, 400.0);
 pub(super) const PLATE_OHMS: Field = Field::ohms("plate_ohms").group("stage").start(220e3).usual(10e3, 470e3);
 pub(super) const CATHODE_OHMS: Field =
     Field::ohms("cathode_ohms").or_none().group("stage").start(2200.0).usual(100.0, 10e3);
@@ -51,9 +50,5 @@ pub(super) const GRID_VOLTS: Field =
     Field::quantity("grid_volts", Unit::Volt, -1e3, 1e3).group("stage").start(0.0).usual(-10.0, 10.0);
 pub(super) const DECOUPLING_OHMS: Field =
     Field::ohms("decoupling_ohms").or_none().group("stage").start(0.0).usual(1e3, 100e3);
-pub(super) const DECOUPLING_FARADS: Field = Field::farads("decoupling_farads")
-    .or_none()
-    .group("stage")
-    .start(0.0)
-    .usual(1e-6, 50e-6)
-    .when(DECOUPLED);
+pub(super) const DECOUPLING_FARADS: Field =
+    Field::farads("decoupling_farads").or_none().group("stage").start(0.0).usual(1e-6, 50e-6).when(DECOUPLED);

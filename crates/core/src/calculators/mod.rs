@@ -12,8 +12,8 @@ mod triode;
 mod tube;
 mod voice;
 
-pub use outcome::{Caution, Outcome, Severity, Want};
 use outcome::finite;
+pub use outcome::{Caution, Outcome, Severity, Want};
 pub use picture::{Curve, Line, PartRow, TestPoint, WiringStep};
 
 use alloc::{vec, vec::Vec};
@@ -36,7 +36,8 @@ pub struct Calculator {
 }
 
 /// Every calculator, in the order of the shelf.
-pub static CALCULATORS: &[&Calculator] = &[&marking::MARKING, &filter::FILTER, &stage::STAGE, &voice::VOICE, &tube::TUBE];
+pub static CALCULATORS: &[&Calculator] =
+    &[&marking::MARKING, &filter::FILTER, &stage::STAGE, &voice::VOICE, &tube::TUBE];
 
 /// The whole catalogue, without the words: `[{id, group, inputs[], answers[]}]`.
 #[must_use]

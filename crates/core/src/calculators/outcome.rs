@@ -174,7 +174,11 @@ impl Outcome {
         put(want.cautions, "cautions", self.cautions.into_iter().map(Caution::describe).collect::<Vec<_>>().into());
         put(want.curves, "curves", self.curves.into_iter().map(Curve::describe).collect::<Vec<_>>().into());
         put(want.parts, "parts", self.parts.into_iter().map(PartRow::describe).collect::<Vec<_>>().into());
-        put(want.test_points, "test_points", self.test_points.into_iter().map(TestPoint::describe).collect::<Vec<_>>().into());
+        put(
+            want.test_points,
+            "test_points",
+            self.test_points.into_iter().map(TestPoint::describe).collect::<Vec<_>>().into(),
+        );
         put(want.wiring, "wiring", self.wiring.into_iter().map(WiringStep::describe).collect::<Vec<_>>().into());
         put(want.circuit, "circuit", self.circuit.unwrap_or(Value::Null));
         Value::Record(pairs)

@@ -207,8 +207,7 @@ impl Checker {
             }
             if let Some(group) = field.together
                 && !counts(given.get(field.key))
-                && let Some(other) =
-                    fields.iter().find(|o| o.together == Some(group) && counts(given.get(o.key)))
+                && let Some(other) = fields.iter().find(|o| o.together == Some(group) && counts(given.get(o.key)))
             {
                 let about = join(path, other.key);
                 self.problems.push(Problem::new(join(path, field.key), code::TOGETHER).about(about));
@@ -227,8 +226,7 @@ impl Checker {
                 self.problems.push(problem.bounds(None, Some(high)).about(join(path, other)));
             }
             if let Shape::List(_, Counts { same_as: Some(other), .. }) = field.shape
-                && let (Some(Value::List(mine)), Some(Value::List(theirs))) =
-                    (whole.get(field.key), whole.get(other))
+                && let (Some(Value::List(mine)), Some(Value::List(theirs))) = (whole.get(field.key), whole.get(other))
                 && mine.len() != theirs.len()
             {
                 let count = Some(theirs.len() as f64);
@@ -241,9 +239,9 @@ impl Checker {
 
 /// Whether a rival of the field's one-of group was given, so that its own default does not stand in.
 fn spoken_for(fields: &[Field], field: &Field, given: &Value) -> bool {
-    field.one_of.is_some_and(|group| {
-        fields.iter().any(|other| other.one_of == Some(group) && counts(given.get(other.key)))
-    })
+    field
+        .one_of
+        .is_some_and(|group| fields.iter().any(|other| other.one_of == Some(group) && counts(given.get(other.key))))
 }
 
 /// Whether a value counts as given; a flag only when it is set.

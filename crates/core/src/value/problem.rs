@@ -94,10 +94,7 @@ impl Problem {
     /// What crosses the door: `{field, code, least?, most?, about?, mends?}`.
     #[must_use]
     pub fn describe(&self) -> Value {
-        let mut pairs = alloc::vec![
-            ("field".into(), self.field.as_str().into()),
-            ("code".into(), self.code.into()),
-        ];
+        let mut pairs = alloc::vec![("field".into(), self.field.as_str().into()), ("code".into(), self.code.into()),];
         let mut put = |key: &str, value: Value| {
             if !value.is_null() {
                 pairs.push((key.into(), value));

@@ -20,8 +20,7 @@ const SIZES: [(f64, f64); 8] = [
 
 /// Working volts that capacitors are sold for.
 const WORKING: [f64; 17] = [
-    6.3, 10.0, 16.0, 25.0, 35.0, 50.0, 63.0, 100.0, 160.0, 250.0, 400.0, 630.0, 1000.0, 1600.0, 2500.0, 4000.0,
-    6300.0,
+    6.3, 10.0, 16.0, 25.0, 35.0, 50.0, 63.0, 100.0, 160.0, 250.0, 400.0, 630.0, 1000.0, 1600.0, 2500.0, 4000.0, 6300.0,
 ];
 
 /// The least working volts to ask for where only the signal stands: what film and mica parts come with anyway.

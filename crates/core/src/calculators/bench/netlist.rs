@@ -28,9 +28,10 @@ pub(in crate::calculators) fn describe(
 ) -> Value {
     let seen = |node: NodeId| seen_as.iter().find(|(from, _)| *from == node).map_or(node, |(_, to)| *to);
     let hidden = |node: NodeId| seen_as.iter().any(|(from, _)| *from == node);
-    let nodes = circuit.nodes().filter(|(node, _)| !hidden(*node)).map(|(node, name)| {
-        Value::record([("name", name.into()), ("volts", dc.volts(node).into())])
-    });
+    let nodes = circuit
+        .nodes()
+        .filter(|(node, _)| !hidden(*node))
+        .map(|(node, name)| Value::record([("name", name.into()), ("volts", dc.volts(node).into())]));
     let shown = circuit.parts().filter(|(_, part)| !part.reference.is_empty());
     let parts = shown.map(|(_, part)| {
         let nodes = part.nodes.iter().map(|node| Value::from(circuit.name(seen(*node)))).collect::<Vec<_>>();

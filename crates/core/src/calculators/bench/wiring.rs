@@ -1,4 +1,9 @@
-use alloc::{format, string::{String, ToString}, vec, vec::Vec};
+use alloc::{
+    format,
+    string::{String, ToString},
+    vec,
+    vec::Vec,
+};
 
 use super::TubeAtSocket;
 use crate::{
@@ -10,7 +15,11 @@ use crate::{
 ///
 /// Terminals are tube pins (`V1.5`), legs of switches and potentiometers (`S1.common`, `Bass.wiper`) and nodes by
 /// name where a node has no pin of its own and needs a tie point.
-pub(in crate::calculators) fn wiring(circuit: &Circuit, tubes: &[TubeAtSocket], seen_as: &[(NodeId, NodeId)]) -> Vec<WiringStep> {
+pub(in crate::calculators) fn wiring(
+    circuit: &Circuit,
+    tubes: &[TubeAtSocket],
+    seen_as: &[(NodeId, NodeId)],
+) -> Vec<WiringStep> {
     let mut steps = Vec::new();
     let mut join = |from: String, to: String, part: Option<String>| {
         let step = steps.len() + 1;
@@ -35,7 +44,11 @@ pub(in crate::calculators) fn wiring(circuit: &Circuit, tubes: &[TubeAtSocket], 
         let legs: Vec<&str> = match part.kind {
             Kind::Potentiometer { .. } => vec!["top", "wiper", "bottom"],
             Kind::Switch { .. } => {
-                join(format!("{}.common", part.reference), part.nodes.first().map_or_else(String::new, |node| place(*node)), None);
+                join(
+                    format!("{}.common", part.reference),
+                    part.nodes.first().map_or_else(String::new, |node| place(*node)),
+                    None,
+                );
                 for (throw, node) in part.nodes.iter().skip(1).enumerate() {
                     join(format!("{}.{}", part.reference, throw + 1), place(*node), None);
                 }

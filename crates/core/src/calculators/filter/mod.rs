@@ -47,4 +47,3 @@ static ANSWERS: &[Answer] = &[
     Answer::quantity("solved", Unit::One).optional(),
     Answer::quantity("time_seconds", Unit::Second).optional(),
 ];
-

@@ -8,8 +8,8 @@ use crate::{
 /// Ladder nodes from source to load, and the nodes inside branches of several parts.
 const LADDER: [&str; 12] = ["n1", "n2", "n3", "n4", "n5", "n6", "n7", "n8", "n9", "n10", "n11", "n12"];
 const INSIDE: [&str; 24] = [
-    "m1", "m2", "m3", "m4", "m5", "m6", "m7", "m8", "m9", "m10", "m11", "m12", "m13", "m14", "m15", "m16", "m17", "m18",
-    "m19", "m20", "m21", "m22", "m23", "m24",
+    "m1", "m2", "m3", "m4", "m5", "m6", "m7", "m8", "m9", "m10", "m11", "m12", "m13", "m14", "m15", "m16", "m17",
+    "m18", "m19", "m20", "m21", "m22", "m23", "m24",
 ];
 
 /// A ladder between its source and its load.

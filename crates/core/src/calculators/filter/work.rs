@@ -5,8 +5,8 @@ use super::netlist::{Ladder, build};
 use crate::{
     calculators::{
         Caution, Curve, Line, Outcome, Severity, Want,
-        finite,
         bench::{Buying, describe, parts, wiring},
+        finite,
         solve::by_ratio,
         solved,
     },
@@ -71,13 +71,7 @@ fn passes(ladder: &Ladder, dc: &DcPoint) -> Result<Passes, Fault> {
     Ok(Passes { best_db: DB * best.ln_gain, best_hertz: best.hertz, corners })
 }
 
-fn answers(
-    outcome: &mut Outcome,
-    inputs: &Inputs,
-    ladder: &Ladder,
-    dc: &DcPoint,
-    shown: &Passes,
-) -> Result<(), Fault> {
+fn answers(outcome: &mut Outcome, inputs: &Inputs, ladder: &Ladder, dc: &DcPoint, shown: &Passes) -> Result<(), Fault> {
     let mut response = ladder.circuit.response(dc)?;
     let at = response.at(inputs.number("hertz"))?;
     let (gain, input) = (at.volts(ladder.output), at.volts(ladder.input));

@@ -21,8 +21,7 @@ pub(super) fn build(inputs: &Inputs) -> (Amplifier, NodeId, PartId) {
     let output = amplifier.circuit.node("output");
     let farads = inputs.number("coupling_farads");
     let nodes = [amplifier.plate, output];
-    let coupling =
-        amplifier.put(inputs, "C3", "coupling", "coupling_farads", &nodes, Kind::Capacitor { farads });
+    let coupling = amplifier.put(inputs, "C3", "coupling", "coupling_farads", &nodes, Kind::Capacitor { farads });
     amplifier.resistor(inputs, "R5", "load", "load_ohms", [output, GROUND]);
     amplifier.capacitor(inputs, "C4", "load_capacitance", "load_farads", [output, GROUND]);
     (amplifier, output, coupling)

@@ -66,7 +66,8 @@ fn mid_band(response: &mut Response, amplifier: &Amplifier, output: NodeId) -> R
     let at = response.at(hertz)?;
     let grid = at.volts(amplifier.grid);
     let gain = at.volts(output).magnitude() / grid.magnitude();
-    let into = |terminal| amplifier.valve.map_or(crate::circuit::Complex::ZERO, |valve| at.terminal_amps(valve, terminal));
+    let into =
+        |terminal| amplifier.valve.map_or(crate::circuit::Complex::ZERO, |valve| at.terminal_amps(valve, terminal));
     Ok(MidBand {
         hertz,
         low: corners.low,

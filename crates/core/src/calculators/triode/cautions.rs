@@ -55,7 +55,8 @@ fn danger(outcome: &mut Outcome, inputs: &Inputs, amplifier: &Amplifier, rest: &
 fn discharge_seconds(inputs: &Inputs, volts: f64) -> f64 {
     let through = |farads: f64, ohms: f64| farads * ohms * libm::log(f64::max(1.0, volts / DANGER_VOLTS));
     let feed = inputs.number("plate_ohms") + inputs.number("decoupling_ohms");
-    let load = f64::max(inputs.number("load_ohms"), inputs.number("level_ohms")) + inputs.number("tone_parts.r_in")
+    let load = f64::max(inputs.number("load_ohms"), inputs.number("level_ohms"))
+        + inputs.number("tone_parts.r_in")
         + inputs.number("tone_parts.r_mix");
     let coupling = inputs.items("positions").iter().filter_map(|position| position.get("farads")?.number());
     let coupling = coupling.fold(inputs.number("coupling_farads"), f64::max);

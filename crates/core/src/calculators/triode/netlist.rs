@@ -156,7 +156,13 @@ impl Amplifier {
         let usual = match kind {
             Kind::Resistor { .. } => RESISTOR,
             Kind::Potentiometer { .. } => ELECTROLYTIC,
-            Kind::Capacitor { farads } => if farads >= 1e-6 { ELECTROLYTIC } else { CAPACITOR },
+            Kind::Capacitor { farads } => {
+                if farads >= 1e-6 {
+                    ELECTROLYTIC
+                } else {
+                    CAPACITOR
+                }
+            }
             Kind::Source { volts, .. } if volts != 0.0 => MAINS,
             _ => 0.0,
         };

@@ -24,8 +24,7 @@ pub(in crate::calculators) fn plate_curves(
 ) -> Curve {
     let supply = inputs.number("supply_volts");
     let most_volts = 1.1 * f64::max(supply, rest.tube.plate_volts);
-    let direct_ohms =
-        inputs.number("plate_ohms") + inputs.number("cathode_ohms") + inputs.number("decoupling_ohms");
+    let direct_ohms = inputs.number("plate_ohms") + inputs.number("cathode_ohms") + inputs.number("decoupling_ohms");
     let most_amps = 1.15 * f64::max(supply / direct_ohms, 1.6 * rest.tube.amps);
     let ratings = amplifier.tube.row.map(|row| row.ratings);
     let mut lines = family(&amplifier.tube.law, most_volts, most_amps);

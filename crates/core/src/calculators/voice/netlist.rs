@@ -58,7 +58,8 @@ fn two_knob(amplifier: &mut Amplifier, inputs: &Inputs, a: NodeId) -> NodeId {
     let [bass_top, bass_wiper, bass_bottom, treble_top, treble_bottom, b] =
         ["bass_top", "bass_wiper", "bass_bottom", "treble_top", "treble_bottom", "b"]
             .map(|name| amplifier.circuit.node(name));
-    let knob = |ohms: &str, setting: &str| Kind::Potentiometer { ohms: inputs.number(ohms), setting: inputs.number(setting) };
+    let knob =
+        |ohms: &str, setting: &str| Kind::Potentiometer { ohms: inputs.number(ohms), setting: inputs.number(setting) };
     let (bass, treble) = (knob("bass_ohms", "bass"), knob("treble_ohms", "treble"));
     amplifier.resistor(inputs, "R4", "bass_in", "tone_parts.r_in", [a, bass_top]);
     amplifier.put(inputs, "Bass", "bass", "bass", &[bass_top, bass_wiper, bass_bottom], bass);

@@ -78,7 +78,13 @@ pub(super) fn work(inputs: &Inputs, want: Want) -> Result<Outcome, Vec<Problem>>
     Ok(outcome)
 }
 
-fn position(index: usize, amplifier: Amplifier, output: NodeId, rest: &Rest, inputs: &Inputs) -> Result<Position, Fault> {
+fn position(
+    index: usize,
+    amplifier: Amplifier,
+    output: NodeId,
+    rest: &Rest,
+    inputs: &Inputs,
+) -> Result<Position, Fault> {
     let mut response = amplifier.circuit.response(&rest.dc)?;
     let passes = inputs.number("level") > 0.0;
     let gain_db = if passes { finite(decibels(&mut response, output, 1000.0)?) } else { None };
@@ -122,8 +128,7 @@ fn headroom(positions: &[Position], inputs: &Inputs, rest: &Rest) -> Result<Opti
 /// Says so where the microphone is too loud for the stage.
 fn tight(outcome: &mut Outcome, found: Option<(f64, usize)>, inputs: &Inputs) {
     let Some((db, index)) = found.filter(|(db, _)| *db < COMFORTABLE) else { return };
-    let (severity, code) =
-        if db < 0.0 { (Severity::Limit, "headroom_none") } else { (Severity::Note, "headroom_low") };
+    let (severity, code) = if db < 0.0 { (Severity::Limit, "headroom_none") } else { (Severity::Note, "headroom_low") };
     outcome.caution(
         Caution::new(severity, code)
             .about("microphone_volts")
