@@ -115,8 +115,8 @@ function cathode(draft: Draft, plate: number, left: boolean): number {
   const x = left ? 216 : 232;
   draft.wire('cathode', CATHODE_X, top, CATHODE_X, y);
   draft.hang(resistor, 'cathode', CATHODE_X, y, y + 30, foot, left ? {
-    label: label(CATHODE_X - 13, y + 34, 'end', 'over', 64),
-    touch: [area(72, y + 12, CATHODE_X + 14, y + 56)],
+    label: label(CATHODE_X - 13, y + 35, 'end', 'over', 64),
+    touch: [area(72, y + 13, CATHODE_X + 14, y + 57)],
   } : {
     label: label(CATHODE_X + 13, y + 34, 'start', 'over', 46),
     touch: [area(CATHODE_X - 14, y + 12, 212, y + 56)],

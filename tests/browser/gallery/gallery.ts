@@ -1,7 +1,9 @@
 import '../../../www/drawings/ts-drawing.js';
+import '../../../www/plots/ts-plot.js';
 
 import { draw } from '../../../www/drawings/draw.js';
 import { held } from '../../../www/drawings/held.js';
+import { CURVES } from './curves.js';
 import { filterNetlist, stageNetlist, voiceNetlist } from './netlists.js';
 
 const TEXTS = new Map(Object.entries({
@@ -19,7 +21,7 @@ const TAGS = new Map([
 ]);
 
 /** Everything a test may want of the page. */
-const gallery = { draw, held, voiceNetlist, stageNetlist, filterNetlist, TEXTS, TAGS };
+const gallery = { CURVES, draw, held, voiceNetlist, stageNetlist, filterNetlist, TEXTS, TAGS };
 
 declare global {
   interface Window {
