@@ -4,7 +4,6 @@
 #![cfg(not(target_arch = "wasm32"))]
 
 #[path = "common/generate.rs"]
-#[allow(dead_code)] // the calculators' checks use the rest
 mod generate;
 #[path = "common/texts.rs"]
 mod texts;

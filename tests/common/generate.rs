@@ -1,26 +1,39 @@
 //! Inputs for any calculator, made from its field table alone.
+#![allow(dead_code)] // each check file uses some of it
 
 use tagstrip_core::value::{Field, Range, Scale, Shape, Value};
 
-/// A small repeatable generator (xorshift64*, Vigna 2016).
-pub struct Chance(u64);
+/// A small repeatable generator (xorshift64*, Vigna 2016), which may be led by bytes first.
+pub struct Chance {
+    state: u64,
+    led: Vec<u8>,
+}
 
 impl Chance {
     /// From a seed; 0 is taken as 1.
     pub fn new(seed: u64) -> Self {
-        let mut chance = Chance(seed.max(1));
+        let mut chance = Chance { state: seed.max(1), led: Vec::new() };
         for _ in 0..8 {
             chance.next();
         }
         chance
     }
 
+    /// Led by `bytes`, two for each choice, as long as they last: what a fuzzer changes is what is chosen.
+    pub fn fed(bytes: &[u8]) -> Self {
+        Chance { led: bytes.iter().rev().copied().collect(), ..Chance::new(1) }
+    }
+
     /// The next 64 bits.
     pub fn next(&mut self) -> u64 {
-        self.0 ^= self.0 >> 12;
-        self.0 ^= self.0 << 25;
-        self.0 ^= self.0 >> 27;
-        self.0.wrapping_mul(0x2545_F491_4F6C_DD1D)
+        if let Some(byte) = self.led.pop() {
+            let second = self.led.pop().unwrap_or(0);
+            return u64::from(byte) << 56 | u64::from(second) << 48;
+        }
+        self.state ^= self.state >> 12;
+        self.state ^= self.state << 25;
+        self.state ^= self.state >> 27;
+        self.state.wrapping_mul(0x2545_F491_4F6C_DD1D)
     }
 
     /// Evenly from 0 to 1, 1 left out.
@@ -29,6 +42,7 @@ impl Chance {
     }
 
     /// Evenly from 0 to `count`, `count` left out.
+    #[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss)] // below count
     pub fn below(&mut self, count: usize) -> usize {
         (self.unit() * count.max(1) as f64) as usize
     }

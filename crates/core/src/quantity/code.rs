@@ -65,6 +65,14 @@ pub struct Marking {
 /// figures, at most four. Coils are not in the standard and follow capacitors.
 ///
 /// Nothing for a unit that parts are not marked in, or a figure that is not over 0.
+///
+/// ```
+/// use tagstrip_core::quantity::{Unit, letter_code};
+/// assert_eq!(letter_code(4700.0, Unit::Ohm).unwrap().code, "4K7");
+/// ```
+///
+/// # Source
+/// IEC 60062 (letters K, M, R and p, n, µ seen, L, G, T from memory).
 #[must_use]
 pub fn letter_code(value: f64, unit: Unit) -> Option<Marking> {
     let letters: &[(i32, char)] = match unit {
@@ -97,6 +105,9 @@ pub fn letter_code(value: f64, unit: Unit) -> Option<Marking> {
 /// capacitor's last digit is 9 (tenths) or 8 (hundredths), the others have an `R` for the point.
 ///
 /// Nothing for a figure that is not over 0, has more than two figures, or has too many noughts.
+///
+/// # Source
+/// IEC 60062 clause 4, EIA-198 (from memory); resistors and coils by the custom of small parts (from memory).
 #[must_use]
 pub fn three_digit(value: f64, unit: Unit) -> Option<String> {
     let base = match unit {

@@ -69,6 +69,11 @@ pub struct Bands {
 /// Nothing for another number of colours, a first band that is no figure over nought, or a colour that does not stand
 /// for what its place needs.
 ///
+/// ```
+/// use tagstrip_core::quantity::bands;
+/// assert_eq!(bands(&["yellow", "violet", "red", "gold"]).unwrap().ohms, 4700.0);
+/// ```
+///
 /// # Source
 /// IEC 60062.
 #[must_use]

@@ -102,6 +102,14 @@ fn rounded(scale: f64, index: u32, count: u32) -> u32 {
 }
 
 /// The nearest preferred value by ratio; nothing for what is not over 0 or not within 10^±58.
+///
+/// ```
+/// use tagstrip_core::quantity::{Series, nearest};
+/// assert_eq!(nearest(5.1e-9, Series::E12).unwrap().value, 4.7e-9);
+/// ```
+///
+/// # Source
+/// IEC 60063; by ratio, since tolerances are ratios.
 #[must_use]
 pub fn nearest(value: f64, series: Series) -> Option<Preferred> {
     let (below, above) = around(value, series)?;
@@ -112,6 +120,14 @@ pub fn nearest(value: f64, series: Series) -> Option<Preferred> {
 
 /// The next preferred value over (`up`) or under `value`, as ▲ and ▼ of a field take it: from 200k up in E24 is 220k,
 /// from 215k up is 220k too. Nothing for what is not over 0 or not within 10^±58.
+///
+/// ```
+/// use tagstrip_core::quantity::{Series, step};
+/// assert_eq!(step(220e3, Series::E24, true), Some(240e3));
+/// ```
+///
+/// # Source
+/// IEC 60063.
 #[must_use]
 pub fn step(value: f64, series: Series, up: bool) -> Option<f64> {
     let (decade, index) = place(value, series)?;

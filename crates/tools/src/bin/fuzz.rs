@@ -7,7 +7,6 @@
 #[path = "../fuzz/mod.rs"]
 mod fuzz;
 #[path = "../../../../tests/common/generate.rs"]
-#[allow(dead_code)] // the property tests use the rest
 mod generate;
 #[path = "../../../../tests/common/texts.rs"]
 mod texts;
