@@ -43,6 +43,7 @@ pub fn work(id: &str, inputs: &JsValue, want: &JsValue) -> Result<JsValue, JsVal
 /// # Errors
 /// An array of one problem: why it was not read, and texts that would be.
 #[wasm_bindgen]
+#[allow(clippy::needless_pass_by_value)] // what crosses the door arrives owned
 pub fn read_quantity(text: &str, unit: &str, shown: Option<String>) -> Result<JsValue, JsValue> {
     let Some(unit) = Unit::of(unit) else {
         return Err(refuse(&[Problem::new("unit", "unknown_unit")]));

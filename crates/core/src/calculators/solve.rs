@@ -26,7 +26,9 @@ pub(super) fn by_ratio<E>(
     let at = |place: f64| least * libm::pow(most / least, place / cells);
     let mut before = short(least)?;
     let mut found = Found { figure: None, extent: (before, before) };
-    for cell in 1..=(cells as u32) {
+    #[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss)] // whole, a few hundred at most
+    let count = cells as u32;
+    for cell in 1..=count {
         let (low, high) = (at(f64::from(cell) - 1.0), at(f64::from(cell)));
         let after = short(high)?;
         found.extent = (f64::min(found.extent.0, after), f64::max(found.extent.1, after));

@@ -46,6 +46,7 @@ pub(in crate::calculators) fn plate_curves(
 pub(in crate::calculators) fn family(law: &Triode, most_volts: f64, most_amps: f64) -> Vec<Line> {
     let cutoff = most_volts / law.mu;
     let step = STEPS.iter().copied().find(|step| *step * 9.0 >= cutoff).unwrap_or(50.0);
+    #[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss)] // whole, and the cast saturates
     let count = (libm::ceil(cutoff / step) as usize).min(12);
     let drawn = (0..=count).map(|k| {
         let grid = -(k as f64) * step;

@@ -99,6 +99,7 @@ fn label(inputs: &Inputs, index: usize) -> &str {
 /// The position, from 0, that a lift is wanted in, and the lift.
 fn wished(inputs: &Inputs, count: usize) -> Result<Option<(usize, f64)>, Vec<Problem>> {
     let Some(want) = inputs.maybe("want_lift_db") else { return Ok(None) };
+    #[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss)] // the field table keeps it small
     let position = libm::round(inputs.number("want_position")) as usize;
     if position < 2 || position > count {
         let problem = Problem::new("want_position", code::NO_SUCH_POSITION);
