@@ -2,18 +2,27 @@ import { dressCatalogue, wordsOf } from '../../words/index.js';
 import { EMPTY } from './build.js';
 import * as edits from './edits.js';
 import { ownFigure, Readings, valueOf, type Said } from './figures.js';
-import type { BareCalculator } from './from-words.js';
+import type { BareCalculator, BareCaution, CalculatorWords } from './from-words.js';
 import { bare, fill, type Table } from './full.js';
 import type { Build, Calculator, Engine, Figures, Lug, Pin, Steps, Value, Want } from './kinds.js';
 import { leaves } from './leaves.js';
 import { put } from './paths.js';
 import { USUAL, type Preferences } from './preferences.js';
+import { mendFor, Mends, type MendOffer } from './mends.js';
 import { problemsIn, Works, type Task } from './works.js';
 
 /** What is on screen of every open lug, whatever else is looked at. */
 const ALWAYS: readonly Want[] = ['answers', 'cautions', 'curves', 'circuit', 'parts'];
 const BESIDE: readonly Want[] = ['answers', 'cautions'];
 const PINNED: readonly Want[] = ['answers', 'curves'];
+
+/** What a mend is looked for in. */
+interface MendScene {
+  readonly stale: boolean;
+  readonly calculator: Calculator;
+  readonly full: Figures;
+  readonly words: CalculatorWords;
+}
 
 /** What a listener is told: something to look at, or something that must be kept too. */
 export type Listener = (edited: boolean) => void;
@@ -34,6 +43,7 @@ export class Desk {
   readonly #listeners = new Set<Listener>();
   readonly #asked = new Set<string>();
   readonly #more = new Set<Want>();
+  readonly #mends = new Mends(() => this.#tell(false));
   #bare: readonly BareCalculator[] = [];
   #full = new WeakMap<Figures, Figures>();
 
@@ -191,6 +201,12 @@ export class Desk {
   /** The values that ▼ and ▲ lead to. */
   async steps(text: string, unit: string, series: string): Promise<Steps> {
     return this.#engine.steps(text, unit, series);
+  }
+
+  /** A value that takes a caution of the open lug away, once it has been found. */
+  mendOffer(caution: BareCaution, { stale, calculator, full, words }: MendScene): MendOffer | null {
+    if (caution.severity !== 'limit' || stale) return null;
+    return this.#mends.get(caution.code, full, () => mendFor(this.#engine, calculator.id, { words, rows: calculator.inputs }, full, caution.code, () => this.#mends.isFor(full)));
   }
 
   /** Works every lug anew, the open one first. */

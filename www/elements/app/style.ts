@@ -1,0 +1,24 @@
+import { css } from 'lit';
+
+/** The strip at the foot of a phone or at the left; the page beside it, clear of it and of the phone's own bar. */
+export const appStyle = css`
+  :host { background: var(--paper); min-height: 100dvh; }
+  main { display: block; padding-bottom: calc(var(--strip-low) + var(--panel, 0px) + 36px + env(safe-area-inset-bottom)); margin-left: var(--strip-side); }
+  main:focus-visible { outline-offset: -3px; }
+  ts-notice { margin: 12px var(--margin); }
+  .skip { position: absolute; left: 8px; top: -80px; z-index: 9; padding: 12px 16px; background: var(--ink); color: var(--paper); font-weight: 700; }
+  .skip:focus { top: 8px; }
+  ts-strip { position: fixed; z-index: 6; left: 0; bottom: 0; right: 0; height: calc(84px + env(safe-area-inset-bottom)); }
+  ts-calculator { max-width: 1560px; }
+  @media (max-height: 430px) and (max-width: 719.9px) { ts-strip { position: static; } main { padding-bottom: 36px; --strip-low: 0px; } }
+  @media (min-width: 720px) {
+    ts-strip { top: 0; right: auto; width: var(--strip-side); height: auto; }
+  }
+  @media (max-height: 430px) and (min-width: 720px) { ts-strip { position: absolute; bottom: auto; min-height: 100%; } }
+  @media print {
+    :host { min-height: 0; }
+    main, ts-calculator, ts-build { padding: 0; margin: 0; }
+    :host([printing]) .frame { display: none; }
+    ts-strip, .skip, ts-notice { display: none; }
+  }
+`;

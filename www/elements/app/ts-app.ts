@@ -1,0 +1,239 @@
+import { html, LitElement, type PropertyValues } from 'lit';
+import { refusedCount, SAY, STATES } from '../../words/index.js';
+import { controls, ground } from '../shared/look.js';
+import { buildText, viewText } from '../state/as-text.js';
+import { Desk } from '../state/desk.js';
+import { EXAMPLE } from '../state/example.js';
+import { isAboutBuild, Keep, shelf } from '../state/keep.js';
+import type { Engine } from '../state/kinds.js';
+import { lugLine } from '../state/lug-line.js';
+import { readPreferences, writePreferences, type Preferences } from '../state/preferences.js';
+import { Session, type Notice } from '../state/session.js';
+import { viewOf } from '../state/view.js';
+import '../build/ts-build.js';
+import '../calculator/ts-calculator.js';
+import '../notice/ts-notice.js';
+import '../sheet/ts-sheet.js';
+import type { TsSheet } from '../sheet/ts-sheet.js';
+import '../strip/ts-strip.js';
+import { PageAddress } from './address.js';
+import { copy, fileName, saveFile } from './files.js';
+import { saidOf, type Said } from './notices.js';
+import { appStyle } from './style.js';
+import { watchKeyboard } from './keyboard.js';
+
+/** Results are read out once, when they have come to rest. */
+const ANNOUNCE_AFTER = 900;
+/** What only paper and the lower headings show is worked when nothing else is to do. */
+const PREPARE_AFTER = 1500;
+
+/**
+ * `<ts-app>`: the whole page. `calculator` is the one that the page is for, empty for the build; `root` is the way to
+ * the site's root, absent in a page that is a single file. The page begins when `engine` is set.
+ */
+export class TsApp extends LitElement {
+  static override styles = [ground, controls, appStyle];
+
+  static override properties = { calculator: {}, root: {}, engine: { attribute: false }, tick: { state: true }, said: { state: true }, aloud: { state: true } };
+  calculator = '';
+  root: string | null = null;
+  engine: Engine | null = null;
+  private tick = 0;
+  private said: readonly Said[] = [];
+  private aloud = '';
+  #desk: Desk | null = null;
+  #session: Session | null = null;
+  #address: PageAddress | null = null;
+  #aloudTimer: ReturnType<typeof setTimeout> | undefined;
+  #off: (() => void)[] = [];
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    for (const off of this.#off) off();
+    this.#off = [];
+  }
+
+  protected override willUpdate(changed: PropertyValues): void {
+    if (changed.has('engine') && this.engine !== null && this.#desk === null) void this.#begin(this.engine);
+  }
+
+  /** Says a state of the page as a whole, such as a newer release, once. */
+  say(state: keyof typeof STATES): void {
+    this.#say({ key: state, text: STATES[state], action: '' });
+  }
+
+  async #begin(engine: Engine): Promise<void> {
+    const store = shelf();
+    const desk = new Desk(engine);
+    const address = new PageAddress(this.root);
+    this.#desk = desk;
+    this.#address = address;
+    desk.preferences = readPreferences(store);
+    this.#theme(desk.preferences);
+    const notice = (name: Notice, form?: number): void => { this.#say(saidOf(name, form)); };
+    const session = new Session(desk, new Keep(store, crypto.randomUUID()), address, notice);
+    this.#session = session;
+    desk.listen(() => { this.#heard(); });
+    const catalogue = desk.begin();
+    await session.begin(this.calculator);
+    address.at = desk.at;
+    if (store === null) notice('refused');
+    this.#watch(desk, session, address);
+    await catalogue;
+    setTimeout(() => { desk.need(['test_points', 'wiring']); }, PREPARE_AFTER);
+  }
+
+  #watch(desk: Desk, session: Session, address: PageAddress): void {
+    const on = (target: EventTarget, name: string, call: (event: never) => void): void => {
+      target.addEventListener(name, call as EventListener);
+      this.#off.push(() => { target.removeEventListener(name, call as EventListener); });
+    };
+    on(window, 'pagehide', () => { session.flush(); });
+    on(document, 'visibilitychange', () => { if (document.visibilityState === 'hidden') session.flush(); });
+    on(window, 'storage', (event: StorageEvent) => { if (isAboutBuild(event)) this.#say(saidOf('other_tab')); });
+    on(window, 'popstate', (event: PopStateEvent) => {
+      const state = event.state as { readonly tagstrip?: boolean; readonly at?: string } | null;
+      if (state?.tagstrip !== true) { void session.relink(location.hash); return; }
+      address.at = state.at ?? '';
+      desk.choose(address.at);
+    });
+    on(window, 'beforeprint', () => { this.#sheet(true); });
+    on(window, 'afterprint', () => { this.#sheet(false); });
+    this.#off.push(watchKeyboard(this));
+  }
+
+  protected override render(): unknown {
+    const desk = this.#desk;
+    if (desk === null) return html`<slot></slot>`;
+    const { build, at } = desk;
+    const lugs = build.lugs.map((lug) => {
+      const { figure, state } = lugLine(desk, lug);
+      return { id: lug.id, href: this.#address?.of(lug.calculator) ?? '#', figure, mark: state };
+    });
+    return html`<div class="frame" @ts-choose=${(event: CustomEvent<string>) => { this.#go(event.detail); }} @ts-add=${(event: CustomEvent<string>) => { desk.add(event.detail); this.#went(); }}
+      @ts-prefer=${(event: CustomEvent<Preferences>) => { this.#prefer(event.detail); }} @ts-print=${() => { this.#print(); }}
+      @ts-copy-link=${() => { void this.#copyLink(); }} @ts-copy-text=${() => { void this.#copyText(); }} @ts-save-file=${() => { this.#save(); }}
+      @ts-open-file=${(event: CustomEvent<string>) => { this.#session?.openText(event.detail); this.#went(); }}
+      @ts-bring-back=${() => { this.#session?.bringBack(); this.#went(); }} @ts-example=${() => { this.#session?.replace(EXAMPLE, 'speech'); this.#went(); }}>
+      <a class="skip" href="#main" @click=${this.#skip}>To the answers</a>
+      <ts-strip .lugs=${lugs} .at=${at} .name=${build.name} .home=${this.#address?.of('') ?? '#'}></ts-strip>
+      <main tabindex="-1">
+        ${this.said.map((said) => html`<ts-notice .text=${said.text} .action=${said.action} .close=${SAY.close} @ts-act=${() => { this.#act(said); }} @ts-dismiss=${() => { this.#unsay(said.key); }}></ts-notice>`)}
+        ${at === '' ? html`<ts-build .desk=${desk} .tick=${this.tick} ?aside=${this.#session?.hasAside === true}></ts-build>`
+          : html`<ts-calculator .desk=${desk} .tick=${this.tick} .build=${build.name}></ts-calculator>`}
+      </main>
+      <p class="aside" role="status" aria-live="polite">${this.aloud}</p></div>
+      <ts-sheet></ts-sheet>`;
+  }
+
+  #heard(): void {
+    this.tick += 1;
+    clearTimeout(this.#aloudTimer);
+    this.#aloudTimer = setTimeout(() => { this.#announce(); }, ANNOUNCE_AFTER);
+  }
+
+  #announce(): void {
+    const view = this.#desk === null ? null : viewOf(this.#desk);
+    if (view === null) return;
+    const refused = view.problems.size;
+    this.aloud = refused > 0 ? refusedCount(refused) : view.lead === null ? '' : `${view.lead.label}: ${view.lead.figure} ${view.lead.unit}. ${view.lead.sentence}`;
+    document.title = `${view.calculator.title}: ${view.lug.id}, ${SAY.site}`;
+  }
+
+  #go(id: string): void {
+    this.#desk?.choose(id);
+    this.#went();
+  }
+
+  /** Another lug is looked at: a step in the history, and the page from its top. */
+  #went(): void {
+    const desk = this.#desk;
+    const address = this.#address;
+    if (desk === null || address === null) return;
+    address.at = desk.at;
+    address.go(desk.lug?.calculator ?? '');
+    scrollTo({ top: 0, behavior: 'instant' });
+    if (desk.at === '') document.title = `${SAY.strip.build}, ${SAY.site}`;
+  }
+
+  #prefer(preferences: Preferences): void {
+    this.#desk?.prefer(preferences);
+    writePreferences(shelf(), preferences);
+    this.#theme(preferences);
+  }
+
+  #theme({ theme }: Preferences): void {
+    if (theme === 'system') delete document.documentElement.dataset['theme'];
+    else document.documentElement.dataset['theme'] = theme;
+  }
+
+  async #copyLink(): Promise<void> {
+    const hash = (await this.#session?.link()) ?? '';
+    const calculator = this.#desk?.lug?.calculator ?? '';
+    this.#address?.write(hash, calculator);
+    const done = await copy(location.href);
+    this.#say({ key: 'copy', text: done ? SAY.file.copied : 'The link stands in the address line: copy it from there.', action: '' });
+  }
+
+  async #copyText(): Promise<void> {
+    const desk = this.#desk;
+    if (desk === null) return;
+    const view = viewOf(desk);
+    const done = await copy(view === null ? buildText(desk, location.href) : viewText(view, location.href));
+    this.#say({ key: 'copy', text: done ? SAY.file.textCopied : 'This browser does not let the page copy. Save to a file instead.', action: done ? '' : SAY.file.save });
+  }
+
+  #save(): void {
+    if (this.#session !== null) saveFile(fileName(this.#desk?.build.name ?? ''), this.#session.fileText());
+  }
+
+  #act({ key }: Said): void {
+    const session = this.#session;
+    if (key === 'keeping' || key === 'copy') this.#save();
+    else if (key === 'tabs' && this.said.some((said) => said.key === key && said.text === STATES.otherTab)) session?.takeOther();
+    else session?.bringBack();
+    this.#unsay(key);
+  }
+
+  #print(): void {
+    this.#desk?.need(['parts', 'test_points']);
+    // The readings are there within a few milliseconds; the printer can wait a tenth of a second.
+    setTimeout(() => { print(); }, 120);
+  }
+
+  /** Lays the sheet out at the paper's width before the printer looks, and takes it away after. */
+  #sheet(printing: boolean): void {
+    const sheet = this.renderRoot.querySelector<TsSheet>('ts-sheet');
+    const desk = this.#desk;
+    if (sheet === null || desk === null) return;
+    const place = desk.build.lugs.findIndex((lug) => lug.id === desk.at) + 1;
+    sheet.view = viewOf(desk);
+    sheet.build = desk.build.name;
+    sheet.place = desk.build.lugs.length > 1 ? `Sheet ${place} of ${desk.build.lugs.length}` : '';
+    sheet.today = new Date().toISOString().slice(0, 10);
+    sheet.printing = printing && sheet.view !== null;
+    this.toggleAttribute('printing', sheet.printing);
+    sheet.performNow();
+  }
+
+  #say(said: Said): void {
+    this.said = [...this.said.filter(({ key }) => key !== said.key), said];
+  }
+
+  #unsay(key: string): void {
+    this.said = this.said.filter((said) => said.key !== key);
+  }
+
+  readonly #skip = (event: Event): void => {
+    event.preventDefault();
+    this.renderRoot.querySelector('main')?.focus();
+  };
+}
+
+customElements.define('ts-app', TsApp);
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'ts-app': TsApp;
+  }
+}

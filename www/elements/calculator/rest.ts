@@ -1,0 +1,39 @@
+import { html, nothing, type TemplateResult } from 'lit';
+import { SAY } from '../../words/index.js';
+import type { Desk } from '../state/desk.js';
+import type { Want } from '../state/kinds.js';
+import { valueAt } from '../state/paths.js';
+import type { View } from '../state/view.js';
+import '../disclosure/ts-disclosure.js';
+import '../parts/ts-parts.js';
+import '../preferences/ts-preferences.js';
+import '../readings/ts-readings.js';
+import '../share/ts-share.js';
+import '../wiring/ts-wiring.js';
+import '../worked/ts-worked.js';
+
+/** What stands below the form, each behind its heading; what is behind it is worked when it is opened. */
+export function restOf(view: View, desk: Desk): TemplateResult {
+  const { outcome } = view.work;
+  const { headings, settings } = SAY;
+  const needs = (want: Want) => () => { desk.need([want]); };
+  const bench = view.circuit === null ? nothing : html`
+    <ts-disclosure .heading=${headings.readings} @ts-disclose=${needs('test_points')}><ts-readings .points=${outcome?.test_points ?? []} .meter=${meterOf(view)} .way=${view.way}></ts-readings></ts-disclosure>
+    <ts-disclosure .heading=${headings.parts} @ts-disclose=${needs('parts')}><ts-parts .parts=${outcome?.parts ?? []} .way=${view.way}></ts-parts></ts-disclosure>
+    <ts-disclosure .heading=${headings.wiring} @ts-disclose=${needs('wiring')}><ts-wiring .steps=${outcome?.wiring ?? []} .tubes=${view.circuit.tubes ?? []} .way=${view.way}></ts-wiring></ts-disclosure>`;
+  return html`<ts-disclosure .heading=${headings.worked}><ts-worked .how=${view.words.how} .way=${view.way}></ts-worked></ts-disclosure>
+    ${bench}
+    <ts-disclosure heading="Keep and send on"><ts-share></ts-share></ts-disclosure>
+    <ts-disclosure .heading=${settings.title}><ts-preferences .preferences=${view.way}></ts-preferences></ts-disclosure>`;
+}
+
+/** The meter in words as the person gave it: "10M", "20k Ω/V on its 250 V range". */
+export function meterOf(view: View): string {
+  const text = (path: string): string => {
+    const value = valueAt(view.full, path);
+    return typeof value === 'string' ? value.trim() : '';
+  };
+  const ohms = text('meter.ohms');
+  if (ohms !== '') return ohms.endsWith('Ω') ? ohms : `${ohms}Ω`;
+  return [text('meter.ohms_per_volt'), text('meter.range')].filter((each) => each !== '').join(', ');
+}

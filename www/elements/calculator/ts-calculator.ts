@@ -1,0 +1,144 @@
+import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
+import { byGravity, cautionWords, SAY, STATES, type BareCaution } from '../../words/index.js';
+import { tell } from '../shared/events.js';
+import { ICONS } from '../shared/icons.js';
+import { controls, ground, hatching, type } from '../shared/look.js';
+import type { Desk } from '../state/desk.js';
+import { rowFor } from '../state/leaves.js';
+import { labelsOf, nearest, tablesOf, tagsOf, viewOf, type View } from '../state/view.js';
+import '../../drawings/ts-drawing.js';
+import '../answers/ts-answers.js';
+import '../caution/ts-caution.js';
+import '../form/ts-form.js';
+import '../lead/ts-lead.js';
+import type { TsOpenField } from '../open-field/ts-open-field.js';
+import '../open-field/ts-open-field.js';
+import '../pictures/ts-pictures.js';
+import '../pins/ts-pins.js';
+import '../switch/ts-switch.js';
+import { Handlers } from './handlers.js';
+import { restOf } from './rest.js';
+import { calculatorStyle } from './style.js';
+import { besideOf, keepInView } from './part-view.js';
+
+/** `<ts-calculator>`: the page of one lug, in the order of the look: answers first, the drawing as the form's face. */
+export class TsCalculator extends LitElement {
+  static override styles = [ground, type, controls, hatching, calculatorStyle];
+
+  static override properties = { desk: { attribute: false }, tick: {}, build: {}, open: { state: true }, reference: { state: true } };
+  desk: Desk | null = null;
+  tick = 0;
+  /** The build's name, for the line under the title. */
+  build = '';
+  private open: string | null = null;
+  private reference = '';
+  #at = '';
+  readonly #handlers = new Handlers(this);
+
+  protected override willUpdate(): void {
+    const at = this.desk?.at ?? '';
+    if (at !== this.#at) this.open = null;
+    this.#at = at;
+  }
+
+  protected override updated(changed: PropertyValues): void {
+    if (!changed.has('open') && !changed.has('reference')) return;
+    const panel = this.renderRoot.querySelector<TsOpenField>('ts-open-field');
+    this.style.setProperty('--panel', panel === null ? '0px' : `${panel.offsetHeight}px`);
+    if (panel === null) return;
+    void panel.updateComplete.then(() => {
+      panel.focus();
+      this.style.setProperty('--panel', `${panel.offsetHeight}px`);
+      keepInView(this.#drawing(), this.open ?? '', panel, this.renderRoot.querySelector<HTMLElement>('ts-lead'));
+    });
+  }
+
+  protected override render(): unknown {
+    const { desk } = this;
+    if (desk?.lug === undefined) return nothing;
+    const view = viewOf(desk);
+    if (view === null) return html`<p class="waiting" role="status">${desk.lost ? STATES.engineMissing : desk.catalogue.length === 0 ? STATES.loading : `This page has no calculator called “${desk.lug.calculator}”. What is in it is kept.`}</p>`;
+    return html`<div @ts-type=${this.#handlers.type} @ts-step=${this.#handlers.step} @ts-turn=${this.#handlers.turn} @ts-open=${this.#opened} @ts-close=${() => { this.#close(); }}
+      @ts-danger=${() => { this.#lead('danger'); }} @ts-pin=${this.#handlers.pin} @ts-unpin=${this.#handlers.unpin} @ts-name-pin=${this.#handlers.namePin} @ts-take-pin=${this.#handlers.takePin}>
+      ${this.#header(view)}
+      <div class="page">${this.#top(view)}
+        <div class="full"><ts-drawing calculator=${view.calculator.id} .circuit=${view.circuit} .texts=${view.texts} .tags=${tagsOf(view)} .labels=${labelsOf(view)}
+          .open=${this.open} .refused=${new Set(view.problems.keys())} .stale=${view.stale} .boxes=${view.way.resistor === 'box'}></ts-drawing></div>
+        <div class="side">${this.#side(view, desk)}</div>
+        <ts-pictures .view=${view}></ts-pictures>
+        <div class="rest">
+          <section class="values"><h2>${SAY.headings.values}</h2><ts-form .view=${view} .desk=${desk} .tick=${this.tick}></ts-form></section>
+          ${restOf(view, desk)}
+        </div>
+      </div></div>`;
+  }
+
+  #header(view: View): TemplateResult {
+    const tube = view.circuit?.tubes?.[0]?.reference;
+    const where = this.build === '' ? '' : `, in ${this.build}`;
+    return html`<header><div><h1>${view.calculator.title}</h1><p class="subtitle">${view.lug.id}${tube === undefined ? '' : `, ${tube}`}${where}</p></div>
+      <button class="link sheet" @click=${() => { tell(this, 'ts-print'); }}>${ICONS.sheet(24)}<span>${SAY.sheet}</span></button></header>`;
+  }
+
+  #top(view: View): TemplateResult {
+    const folded = this.open !== null && matchMedia('(max-width: 719.9px)').matches;
+    const over = cautionsOf(view).find(({ severity }) => severity === 'limit');
+    return html`<div class="top">
+      ${view.general === null ? nothing : html`<div class="general" role="status">${ICONS.refused(26)}<p><b>${STATES.noSolution}</b> ${view.general.text}</p></div>`}
+      </div><ts-lead class="top" .lead=${view.lead} .nearest=${this.open === null ? null : nearest(view, this.open)} ?folded=${folded} .stale=${view.stale} .waiting=${view.waiting}></ts-lead>
+      ${over === undefined ? nothing : html`<div class="top"><button class="look" @click=${() => { this.#lead('limit'); }}><span class="edge hatched-ink"></span><span class="mark">${ICONS.limit(26)}</span>
+        <b>${cautionWords(over, view.situation?.inputs, view.way).heading}</b><span class="why">Why</span></button></div>`}`;
+  }
+
+  #side(view: View, desk: Desk): TemplateResult {
+    const cautions = cautionsOf(view);
+    const remarks = view.situation === null ? [] : (view.words.remarks?.(view.situation) ?? []);
+    return html`<div class="answers">
+        ${view.columns.length < 2 ? nothing : html`<ts-switch .positions=${view.columns} label="Position of the switch"></ts-switch>`}
+        <ts-answers .tables=${tablesOf(view)} .stale=${view.stale}></ts-answers>
+        ${remarks.length === 0 ? nothing : html`<div class="remarks">${remarks.map((remark) => html`<p>${remark}</p>`)}</div>`}
+        <ts-pins .view=${view} .desk=${desk}></ts-pins>
+      </div>
+      ${this.open === null ? nothing : html`<ts-open-field .view=${view} .desk=${desk} .path=${this.open} .reference=${this.reference} .tick=${this.tick}></ts-open-field>`}
+      <div class="cautions">${cautions.map((caution, k) => html`<ts-caution data-severity=${caution.severity} .caution=${caution} .inputs=${view.situation?.inputs ?? {}} .way=${view.way}
+        .first=${k === 0} .mend=${desk.mendOffer(caution, view)}></ts-caution>`)}</div>`;
+  }
+
+  readonly #opened = (event: CustomEvent<{ readonly field: string; readonly reference: string }>): void => {
+    const { field, reference } = event.detail;
+    const desk = this.desk;
+    if (this.open === field) { this.#close(); return; }
+    const known = desk?.lug === undefined ? undefined : rowFor(desk.calculator(desk.lug.calculator)?.inputs ?? [], field);
+    if (known === undefined) return;
+    this.open = field;
+    this.reference = besideOf(reference);
+  };
+
+  #close(): void {
+    const field = this.open;
+    if (field === null) return;
+    this.open = null;
+    void this.updateComplete.then(() => {
+      this.#drawing()?.renderRoot.querySelector<SVGElement>(`[data-field="${CSS.escape(field)}"]`)?.focus({ preventScroll: true });
+    });
+  }
+
+  /** Leads to the first box of a kind. */
+  #lead(severity: string): void {
+    const box = this.renderRoot.querySelector<LitElement>(`ts-caution[data-severity="${severity}"]`);
+    const inner = box?.renderRoot.querySelector<HTMLElement>('section');
+    const still = matchMedia('(prefers-reduced-motion: reduce)').matches;
+    inner?.scrollIntoView({ block: 'center', behavior: still ? 'instant' : 'smooth' });
+    inner?.focus({ preventScroll: true });
+  }
+
+  #drawing() {
+    return this.renderRoot.querySelector('ts-drawing');
+  }
+}
+
+function cautionsOf(view: View): readonly BareCaution[] {
+  return byGravity(view.situation?.outcome.cautions ?? []);
+}
+
+customElements.define('ts-calculator', TsCalculator);

@@ -1,0 +1,101 @@
+import { html, LitElement, nothing, type TemplateResult } from 'lit';
+import {
+  byGravity, cautionText, curveWords, dangerLine, drawingNote, nodeWords, ratingWords, readingsNote, roleWords, SAY, told, type BareCaution,
+} from '../../words/index.js';
+import { figure, raised, texts } from '../../words/plain.js';
+import { show } from '../../words/quantity.js';
+import { meterOf } from '../calculator/rest.js';
+import { partValue } from '../parts/ts-parts.js';
+import { ICONS } from '../shared/icons.js';
+import { ground, type } from '../shared/look.js';
+import { labelsOf, tablesOf, tagsOf, type View } from '../state/view.js';
+import '../../drawings/ts-drawing.js';
+import '../answers/ts-answers.js';
+import '../pictures/ts-pictures.js';
+import { sheetStyle } from './style.js';
+
+/** `<ts-sheet>`: one calculator on paper: what to expect with room for what was read, what to buy with room for a tick. */
+export class TsSheet extends LitElement {
+  static override styles = [ground, type, sheetStyle];
+
+  static override properties = { view: { attribute: false }, build: {}, place: {}, today: {}, printing: { type: Boolean, reflect: true } };
+  view: View | null = null;
+  build = '';
+  /** "Sheet 4 of 10", or nothing for a lug that stands alone. */
+  place = '';
+  today = '';
+  printing = false;
+
+  /** Lays it out before anything else happens: a printer does not wait. */
+  performNow(): void {
+    this.performUpdate();
+  }
+
+  protected override render(): unknown {
+    const { view } = this;
+    if (view === null || !this.printing) return nothing;
+    const { lead, way } = view;
+    const cautions = byGravity(view.situation?.outcome.cautions ?? []);
+    const danger = cautions.find(({ severity }) => severity === 'danger');
+    const limits = cautions.filter(({ severity }) => severity === 'limit');
+    const tube = view.circuit?.tubes?.[0]?.reference;
+    return html`
+      <header><div><h1>${view.calculator.title}</h1><p>${this.build === '' ? '' : `${this.build}. `}Lug: ${view.lug.id}${tube === undefined ? '' : `, ${tube}`}</p></div>
+        <p class="by">Built by <span class="blank"></span><br>Date <span class="blank short"></span> ${this.place}</p></header>
+      ${lead === null ? nothing : html`<div class="lead"><div class="figure">${lead.figure}${lead.unit === '' ? '' : `\u00a0${lead.unit}`}</div><p>${lead.label}: ${lead.sentence}</p></div>`}
+      ${view.circuit === null || view.circuit.parts.length === 0 ? nothing : html`<div class="drawing"><ts-drawing calculator=${view.calculator.id} .circuit=${view.circuit} .texts=${view.texts} .tags=${tagsOf(view)} .labels=${labelsOf(view)} .boxes=${way.resistor === 'box'}></ts-drawing></div>
+        <p class="under">${drawingNote(view.columns.length > 1 ? view.lug.position + 1 : null, way)}</p>`}
+      ${danger === undefined ? nothing : this.#safety(danger, view)}
+      ${limits.map((caution) => html`<p class="limits"><b>${cautionText(caution, view.situation?.inputs, way)}</b></p>`)}
+      <div class="cols"><div>${this.#readings(view)}${this.#answers(view)}${this.#plots(view)}</div><div>${this.#parts(view)}</div></div>
+      <footer><p>${raised(told(view.words.how.holdsFor, way))}</p><p>${SAY.site}, ${this.today}</p></footer>`;
+  }
+
+  #safety(danger: BareCaution, view: View): TemplateResult {
+    const seconds = figure(danger.figures, 'wait_seconds') ?? figure(danger.figures, 'own_seconds');
+    return html`<div class="safety">${ICONS.danger(44)}<p>${dangerLine(figure(danger.figures, 'volts'), seconds, texts(danger.figures, 'capacitors'), view.way)}</p></div>`;
+  }
+
+  #readings(view: View): unknown {
+    const points = view.work.outcome?.test_points ?? [];
+    if (points.length === 0) return nothing;
+    const { point, pin, least, expect, most, yours, again } = SAY.table;
+    const volts = (value: number): string => show(value, '1', { way: view.way });
+    return html`<section><h2>${SAY.headings.readings}</h2><table>
+      <thead><tr>${[point, pin, least, expect, most, yours, again].map((name) => html`<th scope="col">${name}</th>`)}</tr></thead>
+      <tbody>${points.map((row) => html`<tr><th scope="row" class="wrap">${raised(nodeWords(row.name, null, view.way))}</th><td>${row.pin?.split('.').at(-1) ?? '–'}</td>
+        <td>${volts(row.least)}</td><td>${volts(row.nominal)}</td><td>${volts(row.most)}</td><td></td><td></td></tr>`)}</tbody></table>
+      <p class="note">${readingsNote(meterOf(view), view.way)}</p></section>`;
+  }
+
+  /** A calculator without test points has its answers in their place. */
+  #answers(view: View): unknown {
+    if ((view.work.outcome?.test_points ?? []).length > 0) return nothing;
+    return html`<section><ts-answers .tables=${this.#tables(view)}></ts-answers></section>`;
+  }
+
+  #tables(view: View) {
+    return tablesOf({ ...view, pins: [] });
+  }
+
+  #plots(view: View): unknown {
+    const title = view.words.face.pictures[0] === undefined ? '' : curveWords(view.calculator.id, view.words.face.pictures[0].curve).title;
+    return title === '' ? nothing : html`<section><h2>${told(title, view.way)}</h2><ts-pictures bare .view=${{ ...view, pins: [] }}></ts-pictures></section>`;
+  }
+
+  #parts(view: View): unknown {
+    const parts = view.work.outcome?.parts ?? [];
+    if (parts.length === 0) return nothing;
+    const { part, use, value, rating, fitted } = SAY.table;
+    return html`<section><h2>${SAY.headings.parts}</h2><table class="parts">
+      <thead><tr>${[part, use, value, rating, fitted].map((name) => html`<th scope="col">${name}</th>`)}</tr></thead>
+      <tbody>${parts.map((row) => html`<tr><th scope="row">${row.reference}</th><td class="wrap">${short(roleWords(row.role, view.way))}</td><td>${partValue(row, view.way)}</td><td>${ratingWords(row, view.way)}</td><td></td></tr>`)}</tbody></table></section>`;
+  }
+}
+
+/** "plate resistor" is "plate" beside a value in ohms. */
+function short(role: string): string {
+  return role.replace(/ (resistor|capacitor|knob)$/, '');
+}
+
+customElements.define('ts-sheet', TsSheet);

@@ -1,0 +1,28 @@
+import { cautionText, labelOf, SAY } from '../../words/index.js';
+import type { Desk } from './desk.js';
+import { lugLine } from './lug-line.js';
+import { leafText } from './leaves.js';
+import { referenceOf, tablesOf, type View } from './view.js';
+
+/** One lug as plain text: what was put in, what came out, what to mind. */
+export function viewText(view: View, address: string): string {
+  const { lug, lead, words, way } = view;
+  const head = `${view.calculator.title}: ${lug.id}`;
+  const answer = lead === null ? [] : ['', `${lead.label}: ${lead.figure}${lead.unit === '' ? '' : ` ${lead.unit}`}`, lead.sentence];
+  const values = view.leaves.map(({ path, row, value }) => {
+    const name = [referenceOf(view, path), labelOf(words, path, view.full, way)].filter((each) => each !== '').join(' ');
+    return `  ${name}: ${leafText(words, path, row, value, way) || SAY.none}`;
+  });
+  const tables = tablesOf(view).flatMap(({ heading, columns, rows }) => [
+    '', heading, ...rows.map(({ label, cells }) => `  ${label}: ${cells.map(({ lines }, k) => `${cells.length > 1 ? `${columns[k]?.name ?? ''} ` : ''}${lines.join(', ')}`).join('; ')}`),
+  ]);
+  const cautions = (view.situation?.outcome.cautions ?? []).map((caution) => cautionText(caution, view.situation?.inputs, way));
+  const all = [head, ...answer, '', SAY.headings.values, ...values, ...tables, ...(cautions.length === 0 ? [] : ['', ...cautions]), '', address];
+  return `${all.join('\n').replaceAll('\u00a0', ' ')}\n`;
+}
+
+/** The strip as plain text. */
+export function buildText(desk: Desk, address: string): string {
+  const lugs = desk.build.lugs.map((lug) => `  ${lug.id}: ${lugLine(desk, lug).figure}`);
+  return `${[desk.build.name || SAY.strip.build, '', ...lugs, '', address].join('\n').replaceAll('\u00a0', ' ')}\n`;
+}
