@@ -1,13 +1,26 @@
+import type { Figures } from '../words/kinds.js';
 import type { Taste } from './draft.js';
 import { filter } from './filter.js';
 import type { Drawing, Netlist } from './kinds.js';
+import { marking } from './marking.js';
 import { stage } from './stage.js';
+import { sheet } from './tube.js';
 import { voice } from './voice.js';
 
-const LAYOUTS: Readonly<Record<string, (circuit: Netlist, taste: Taste) => Drawing>> = { filter, stage, voice };
+/** What the faces without a circuit are drawn from. */
+export interface Given {
+  readonly texts: ReadonlyMap<string, string>;
+  readonly answers: Figures;
+}
 
-/** The schematic of a calculator from the netlist of its answers; none for a calculator without a circuit. */
-export function draw(calculator: string, circuit: Netlist, taste: Taste = { boxes: false }): Drawing | null {
-  const layout = Object.hasOwn(LAYOUTS, calculator) ? LAYOUTS[calculator] : undefined;
-  return layout === undefined ? null : layout(circuit, taste);
+const CIRCUITS: Readonly<Record<string, (circuit: Netlist, taste: Taste) => Drawing>> = { filter, stage, voice };
+const FACES: Readonly<Record<string, (given: Given) => Drawing>> = { marking, tube: sheet };
+const NOTHING: Given = { texts: new Map(), answers: {} };
+
+/** The drawing of a calculator: from the netlist of its answers, or, without a circuit, from what was typed and answered. */
+export function draw(calculator: string, circuit: Netlist | null, taste: Taste = { boxes: false }, given: Given = NOTHING): Drawing | null {
+  const face = Object.hasOwn(FACES, calculator) ? FACES[calculator] : undefined;
+  if (face !== undefined) return face(given);
+  const layout = Object.hasOwn(CIRCUITS, calculator) ? CIRCUITS[calculator] : undefined;
+  return layout === undefined || circuit === null ? null : layout(circuit, taste);
 }

@@ -41,6 +41,24 @@ export const drawingStyle = css`
   .stroke.live { stroke: var(--d-live); stroke-width: 2.8; }
   .reference, .value, .note, .plain, .pin { stroke: none; }
   .plain { font-weight: 700; }
+  .printed { font-size: 22px; font-weight: 700; letter-spacing: 0.04em; }
+  .word { font-size: 14px; }
+  .swatch { fill: none; stroke: var(--d-ink); stroke-width: 1.3; }
+  .swatch.spot, .swatch.gilt { fill: var(--d-ink); stroke: none; }
+  .swatch.gilt { fill: var(--d-copper); }
+  .fill-black { fill: var(--d-ink); }
+  .fill-white, .fill-body { fill: var(--d-plate); }
+  .fill-silver { fill: var(--d-plate); stroke: var(--d-copper); }
+  .fill-gold { fill: url(#swatch-gold); stroke: var(--d-copper); }
+  .fill-brown { fill: url(#swatch-brown); }
+  .fill-red { fill: url(#swatch-red); }
+  .fill-orange { fill: url(#swatch-orange); }
+  .fill-yellow { fill: url(#swatch-yellow); }
+  .fill-green { fill: url(#swatch-green); }
+  .fill-blue { fill: url(#swatch-blue); }
+  .fill-violet { fill: url(#swatch-violet); }
+  .fill-grey { fill: url(#swatch-grey); }
+  .fill-pink { fill: url(#swatch-pink); }
   .note, .pin { fill: var(--d-ink-2); }
   .pin { font-size: 13px; }
   .value { fill: var(--d-touch); font-weight: 700; }

@@ -44,6 +44,8 @@ export interface Stroke {
   readonly d: string;
   readonly weight: Weight;
   readonly dash?: string;
+  /** A band's colour, shown by its own hatching. */
+  readonly fill?: string;
 }
 
 /** A symbol's picture: where its terminals are and what is drawn, about its own middle. */
@@ -52,7 +54,7 @@ export interface Form {
   readonly strokes: readonly Stroke[];
   readonly box: Box;
   /** Letters in the symbol, such as a pin's number: place, text, and how it is set. */
-  readonly marks?: readonly { readonly at: Point; readonly text: string; readonly align: Align }[];
+  readonly marks?: readonly { readonly at: Point; readonly text: string; readonly align: Align; readonly printed?: true }[];
 }
 
 /** How a text stands to its anchor. */

@@ -22,9 +22,18 @@ const BELOW = 5.4;
 /** Between a reference and the wash in a row. */
 const GAP = 6;
 
+function alone({ x, y, align, room }: Label, value: string, measure: Measure): readonly Line[] {
+  const { text, size, width } = fit(value, SIZE, 700, room - 2 * PAD, measure);
+  const whole = width + 2 * PAD;
+  const left = align === 'start' ? x : align === 'end' ? x - whole : x - whole / 2;
+  const box = { x: left, y: y + 5 - ABOVE, width: whole, height: ABOVE + BELOW };
+  return [{ x: left + PAD, y: y + 5, size, text, width, look: 'value', box }];
+}
+
 /** A part's label as lines: reference, value as typed, and one note if there is one. */
 export function lettering(label: Label, reference: string, value: string, note: string, measure: Measure): readonly Line[] {
   const { x, y, align, set, room } = label;
+  if (reference === '') return alone(label, value, measure);
   const name = fit(reference, SIZE, 400, room, measure);
   const left = (width: number): number => (align === 'start' ? x : align === 'end' ? x - width : x - width / 2);
   const line = (text: ReturnType<typeof fit>, at: number, baseline: number, look: Line['look']): Line => {

@@ -49,26 +49,32 @@ function isRefused(part: Placed, state: State): boolean {
   return fieldsOf(part).some((field) => state.refused.has(field));
 }
 
+/** The name aloud begins with what is seen, so that a person who speaks to the page can say it: "R3 220k, plate resistor". */
 function spoken(part: Placed, text: string, state: State): string {
   const label = state.labels.get(part.reference) ?? roleWords(part.role);
-  const name = label === part.written ? label : `${part.written} ${label}`;
-  const value = [text, noteOf(part, state)].filter((each) => each !== '').join(', ');
-  const shown = value === '' ? name : `${name}, ${value}`;
-  if (part.field === '') return shown;
-  return isRefused(part, state) ? `${shown}, not read, opens its field` : `${shown}, opens its field`;
+  const seen = [part.written, text, noteOf(part, state)].filter((each) => each !== '').join(' ');
+  const named = [seen, ...(label === part.written ? [] : [label]), ...(isRefused(part, state) ? ['not read'] : [])];
+  return [...named, ...(part.field === '' ? [] : ['opens its field'])].filter((each) => each !== '').join(', ');
 }
 
 function symbol(part: Placed): SVGTemplateResult {
   const { at, turn, form } = part;
   const transform = `translate(${at.x} ${at.y})${turn === 0 ? '' : ` rotate(${turn})`}`;
-  const rail = form.strokes.length === 0;
+  const rail = form.strokes.length === 0 && part.kind === 'source';
   return svg`<g transform=${transform} data-symbol=${part.reference}>
       ${rail ? ring({ x: 0, y: 0 }, typeof part.value === 'number' && Math.abs(part.value) > 60) : form.strokes.map(stroke)}
-    </g>${(form.marks ?? []).map(({ at: place, text, align }) =>
-      svg`<text class="pin" x=${at.x + place.x} y=${at.y + place.y} text-anchor=${align} data-label>${text}</text>`)}`;
+    </g>`;
 }
 
-function stroke({ d, weight, dash }: Stroke): SVGTemplateResult {
+/** A tube's pins and what is printed on a body: seen, but no part of what a button is called. */
+export function drawMarks({ at, form }: Placed): readonly SVGTemplateResult[] {
+  return (form.marks ?? []).map(({ at: place, text, align, printed }) => (printed === true
+    ? svg`<text class="printed" x=${at.x + place.x} y=${at.y + place.y} text-anchor=${align}>${text}</text>`
+    : svg`<text class="pin" x=${at.x + place.x} y=${at.y + place.y} text-anchor=${align} data-label>${text}</text>`));
+}
+
+function stroke({ d, weight, dash, fill }: Stroke): SVGTemplateResult {
+  if (fill !== undefined) return svg`<path class=${`stroke ${weight} fill-${fill}`} d=${d}></path>`;
   return dash === undefined
     ? svg`<path class=${`stroke ${weight}`} d=${d}></path>`
     : svg`<path class=${`stroke ${weight}`} d=${d} stroke-dasharray=${dash}></path>`;

@@ -4,14 +4,15 @@ import { nodeWords } from '../words/node-words.js';
 import type { Arrangement, Spot } from './arrange.js';
 import { junctions } from './junctions.js';
 import type { Panel, Point } from './kinds.js';
-import { drawPart, drawBacking } from './part.js';
+import { drawBacking, drawMarks, drawPart } from './part.js';
 import type { State } from './state.js';
+import { SWATCHES } from './swatches.js';
 import { BOLT, GROUND_STROKES } from './symbols.js';
 import { tag } from './tag.js';
 
 /** The whole drawing as SVG content: panels in their places and the letters between them. */
 export function render(arrangement: Arrangement, state: State): SVGTemplateResult {
-  return svg`${HATCH}${arrangement.spots.map((spot) => drawSpot(spot, state))}
+  return svg`${HATCH}${SWATCHES}${arrangement.spots.map((spot) => drawSpot(spot, state))}
     ${arrangement.letters.map(({ letter, x, y, align }) => svg`<text class="join" x=${x} y=${y} text-anchor=${align}>${letter}</text>`)}`;
 }
 
@@ -26,8 +27,10 @@ function drawSpot({ panel, x, y }: Spot, state: State): SVGTemplateResult {
     ${panel.grounds.map(({ x: left, y: top }) => svg`<path class="ground" transform="translate(${left} ${top})" d=${GROUND_STROKES}></path>`)}
     ${panel.rings.map(({ node, at }) => ring(at, state.live.has(node)))}
     ${tags(panel, state)}
+    ${panel.notes.map(({ at, text, align }) => svg`<text class="word" x=${at.x} y=${at.y} text-anchor=${align} data-label>${text}</text>`)}
     ${panel.bolt === null || state.dangerName === '' ? nothing : bolt(panel.bolt, state)}
     ${panel.parts.map((part) => drawPart(part, state))}
+    <g pointer-events="none">${panel.parts.map(drawMarks)}</g>
   </g>`;
 }
 

@@ -100,7 +100,7 @@ export function triode(twin: boolean, pins: { readonly plate?: string; readonly 
   const marks = [
     { at: { x: 6, y: -34 }, text: pins.plate ?? '', align: 'start' as const },
     { at: { x: -35, y: -5 }, text: pins.grid ?? '', align: 'end' as const },
-    { at: { x: -6, y: 43 }, text: pins.cathode ?? '', align: 'start' as const },
+    { at: { x: -6, y: 44 }, text: pins.cathode ?? '', align: 'start' as const },
   ].filter(({ text }) => text !== '');
   return { terminals: [TRIODE.plate, TRIODE.grid, TRIODE.cathode], strokes, box: around(r + 1, r + 1), marks };
 }

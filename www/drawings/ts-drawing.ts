@@ -1,5 +1,6 @@
 import { html, LitElement, nothing, svg, type PropertyValues, type TemplateResult } from 'lit';
 
+import type { Figures } from '../words/kinds.js';
 import { show } from '../words/quantity.js';
 import { abreast, arrange, LARGEST } from './arrange.js';
 import { drawingStyle } from './drawing-style.js';
@@ -32,7 +33,7 @@ export interface OpenDetail {
 export class TsDrawing extends LitElement {
   static override styles = drawingStyle;
   static override properties = {
-    calculator: {}, circuit: { attribute: false }, texts: { attribute: false }, tags: { attribute: false },
+    calculator: {}, circuit: { attribute: false }, texts: { attribute: false }, answers: { attribute: false }, tags: { attribute: false },
     linked: { attribute: false }, labels: { attribute: false }, open: { attribute: false }, refused: { attribute: false },
     stale: { type: Boolean, reflect: true }, boxes: { type: Boolean }, room: { state: true },
   };
@@ -40,6 +41,8 @@ export class TsDrawing extends LitElement {
   declare calculator: string;
   declare circuit: Netlist | null;
   declare texts: ReadonlyMap<string, string>;
+  /** What a calculator without a circuit has to show: `marking` its bands and codes. */
+  declare answers: Figures;
   declare tags: ReadonlyMap<string, TagText>;
   declare linked: ReadonlyMap<string, string>;
   declare labels: ReadonlyMap<string, string>;
@@ -58,6 +61,7 @@ export class TsDrawing extends LitElement {
     this.calculator = '';
     this.circuit = null;
     this.texts = new Map();
+    this.answers = {};
     this.tags = new Map();
     this.linked = new Map();
     this.labels = new Map();
@@ -101,19 +105,19 @@ export class TsDrawing extends LitElement {
   }
 
   protected override render(): TemplateResult | typeof nothing {
-    if (this.circuit === null) return nothing;
-    const drawing = draw(this.calculator, this.circuit, { boxes: this.boxes });
+    const { texts, answers } = this;
+    const drawing = draw(this.calculator, this.circuit, { boxes: this.boxes }, { texts, answers });
     if (drawing === null) return nothing;
     const arrangement = arrange(drawing, abreast(this.room, drawing.panels.length));
     const { width, height } = arrangement;
     const most = Math.min(this.room, width * LARGEST);
     return html`<svg viewBox="0 0 ${width} ${height}" width=${most} height=${(most / width) * height} role="group"
-      aria-label="Schematic">${svg`${render(arrangement, this.state(this.circuit))}`}</svg>`;
+      aria-label="Schematic">${svg`${render(arrangement, this.state(this.circuit?.nodes ?? []))}`}</svg>`;
   }
 
-  private state(circuit: Netlist): State {
+  private state(nodes: Netlist['nodes']): State {
     this.measure ??= measurer();
-    const live = circuit.nodes.filter(({ volts }) => volts !== null && Math.abs(volts) > LIVE);
+    const live = nodes.filter(({ volts }) => volts !== null && Math.abs(volts) > LIVE);
     const most = Math.max(0, ...live.map(({ volts }) => Math.abs(volts ?? 0)));
     const { texts, tags, linked, labels, open, refused, stale, measure } = this;
     return {

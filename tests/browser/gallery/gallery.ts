@@ -16,12 +16,18 @@ const TEXTS = new Map(Object.entries({
   level_ohms: '500k', load_ohms: '1M', load_farads: '100p', decoupling_ohms: '22k', decoupling_farads: '8 MFD', grid_volts: '−3 V',
   source_ohms: '50k', coupling_farads: '.02',
 }));
+/** Typed points of a sheet, for the face of `tube`. */
+const SHEET = new Map(Object.entries({
+  name: 'my 6N7', 'points[0].plate_volts': '90 V', 'points[0].grid_volts': '0', 'points[0].plate_amps': '10 mA',
+  'points[1].plate_volts': '250 V', 'points[1].grid_volts': '−8 V', 'points[1].plate_amps': '9 mA',
+  'cutoff[0].plate_volts': '250', 'cutoff[0].grid_volts': '-18',
+}));
 const TAGS = new Map([
   ['plate', { text: '135 V' }], ['cathode', { text: '1.28 V' }], ['output', { text: '31 mV' }], ['decoupled', { text: '250 V' }],
 ]);
 
 /** Everything a test may want of the page. */
-const gallery = { CURVES, draw, held, voiceNetlist, stageNetlist, filterNetlist, TEXTS, TAGS };
+const gallery = { CURVES, draw, held, voiceNetlist, stageNetlist, filterNetlist, SHEET, TEXTS, TAGS };
 
 declare global {
   interface Window {
