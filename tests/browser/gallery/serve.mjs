@@ -20,7 +20,7 @@ const PAGE = `<!doctype html><html lang="en"><meta charset="utf-8"><meta name="v
 /** Starts the server; gives its address and how to stop it. */
 export async function serve() {
   const entry = fileURLToPath(new URL('gallery.ts', import.meta.url));
-  const made = await build({ entryPoints: [entry], bundle: true, format: 'esm', write: false, logLevel: 'warning', nodePaths: (process.env.NODE_PATH ?? '').split(':').filter(Boolean) });
+  const made = await build({ entryPoints: [entry], bundle: true, format: 'esm', write: false, logLevel: 'warning' });
   const files = {
     '/': ['text/html; charset=utf-8', PAGE],
     '/gallery.css': ['text/css', STYLE],
