@@ -1,0 +1,70 @@
+// The static site: one script, one worker, one style sheet, the engine, a page a calculator, the service worker.
+import { createHash } from 'node:crypto';
+import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { dirname, join, relative } from 'node:path';
+import { pathToFileURL } from 'node:url';
+import { build } from 'esbuild';
+
+import { filesUnder } from './sizes.mjs';
+
+const COMMON = { bundle: true, format: 'esm', target: 'es2022', minify: true, legalComments: 'none', write: false };
+
+export async function buildSite(root, dist) {
+  const site = join(dist, 'site');
+  const put = (name, content) => {
+    const file = join(site, name);
+    mkdirSync(dirname(file), { recursive: true });
+    writeFileSync(file, content);
+    return name;
+  };
+  const script = async (entry, define = {}) => {
+    const made = await build({ ...COMMON, entryPoints: [join(root, entry)], define });
+    return made.outputFiles[0].contents;
+  };
+  const named = (name, ending, content) => put(`assets/${name}-${hash(content).slice(0, 12)}.${ending}`, content);
+
+  const wasm = named('engine', 'wasm', readFileSync(join(root, 'www/package/wasm/tagstrip.wasm')));
+  const worker = named('worker', 'js', await script('www/engine/worker.ts'));
+  const names = { WORKER: beside(worker), WASM: beside(wasm) };
+  const page = named('page', 'js', await script('www/pages/start.ts', names));
+  const style = named('style', 'css', await script('www/styles/index.css'));
+
+  const { catalogue, pages } = await words(root, dist);
+  const assets = { script: page, style };
+  put('index.html', pages.indexPage(catalogue, assets));
+  put('how-we-know/index.html', pages.knownPage(catalogue, assets));
+  for (const calculator of catalogue) {
+    put(`${calculator.id}/index.html`, pages.calculatorPage(calculator, catalogue, assets));
+  }
+  put('_headers', headers(pages.POLICY));
+  const listed = filesUnder(site).filter((file) => !file.endsWith('_headers'));
+  const files = Object.fromEntries(listed.map((file) => [relative(site, file), hash(readFileSync(file))]));
+  const release = hash(JSON.stringify(files)).slice(0, 12);
+  const define = { RELEASE: JSON.stringify(release), FILES: JSON.stringify(files) };
+  put('service-worker.js', await script('www/pages/service-worker.ts', define));
+}
+
+const hash = (content) => createHash('sha256').update(content).digest('hex');
+const beside = (name) => JSON.stringify(`./${name.slice('assets/'.length)}`);
+
+/** The catalogue with its words, from the package as built, and the page maker. */
+async function words(root, dist) {
+  const made = await build({ ...COMMON, entryPoints: [join(root, 'www/pages/page.ts')], platform: 'node' });
+  const pages = await import(`data:text/javascript;base64,${Buffer.from(made.outputFiles[0].contents).toString('base64')}`);
+  const { init, catalogue } = await import(pathToFileURL(join(dist, 'package/index.js')));
+  await init();
+  return { catalogue: catalogue(), pages };
+}
+
+/** For hosts that read such a file: what a `meta` cannot say. */
+function headers(policy) {
+  return `/*
+  Content-Security-Policy: ${policy}; frame-ancestors 'self'
+  X-Content-Type-Options: nosniff
+  Referrer-Policy: no-referrer
+/service-worker.js
+  Cache-Control: no-cache
+/assets/*
+  Cache-Control: public, max-age=31536000, immutable
+`;
+}

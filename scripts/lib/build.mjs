@@ -1,0 +1,20 @@
+// Builds the engine, the npm package and the site, in that order, and prints what each weighs.
+import { copyFileSync, cpSync, mkdirSync, rmSync } from 'node:fs';
+import { join } from 'node:path';
+
+import { buildEngine } from './build-engine.mjs';
+import { buildPackage } from './build-package.mjs';
+import { buildSite } from './build-site.mjs';
+import { report } from './sizes.mjs';
+
+const root = new URL('../..', import.meta.url).pathname;
+const dist = join(root, 'dist');
+
+rmSync(dist, { recursive: true, force: true });
+mkdirSync(dist, { recursive: true });
+buildEngine(root);
+await buildPackage(root, dist);
+await buildSite(root, dist);
+for (const licence of ['LICENSE-MIT', 'LICENSE-APACHE']) copyFileSync(join(root, licence), join(dist, 'package', licence));
+cpSync(join(root, 'README.md'), join(dist, 'README.md'));
+report(dist);

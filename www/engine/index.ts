@@ -1,0 +1,57 @@
+import type { BareCalculator, BareOutcome, BareReading, Figures } from '../package/kinds.js';
+import { ByWorker } from './by-worker.js';
+import { Direct } from './direct.js';
+import { Lost, type Steps, type Transport } from './protocol.js';
+
+export { Lost, Refused, type Steps } from './protocol.js';
+
+/** The engine as the page speaks to it: every call is a promise, whichever way it goes. */
+export class Engine {
+  #transport: Transport;
+  readonly #fallback: (() => Transport) | undefined;
+  #answered = false;
+  #bare: Promise<readonly BareCalculator[]> | undefined;
+
+  /** `fallback` takes over if the first way is lost before it ever answered. */
+  constructor(transport: Transport, fallback?: () => Transport) {
+    this.#transport = transport;
+    this.#fallback = fallback;
+  }
+
+  catalogue(): Promise<readonly BareCalculator[]> {
+    this.#bare ??= this.#try((transport) => transport.call('catalogue'));
+    this.#bare.catch(() => (this.#bare = undefined));
+    return this.#bare;
+  }
+
+  work(id: string, inputs: Figures, want: readonly string[]): Promise<BareOutcome> {
+    return this.#try((transport) => transport.call('work', id, inputs, want));
+  }
+
+  read(text: string, unit: string): Promise<BareReading> {
+    return this.#try((transport) => transport.call('read', text, unit));
+  }
+
+  steps(text: string, unit: string, series: string): Promise<Steps> {
+    return this.#try((transport) => transport.call('steps', text, unit, series));
+  }
+
+  async #try<T>(call: (transport: Transport) => Promise<T>): Promise<T> {
+    const transport = this.#transport;
+    try {
+      const given = await call(transport);
+      this.#answered = true;
+      return given;
+    } catch (fault) {
+      if (!(fault instanceof Lost) || this.#answered || this.#fallback === undefined) throw fault;
+      if (this.#transport === transport) this.#transport = this.#fallback();
+      return call(this.#transport);
+    }
+  }
+}
+
+/** The engine of a page: in a worker where there can be one, else in the page. */
+export function pageEngine(worker: () => Worker, wasm: () => URL): Engine {
+  const direct = (): Transport => new Direct(wasm);
+  return typeof Worker === 'undefined' ? new Engine(direct()) : new Engine(new ByWorker(worker), direct);
+}

@@ -1,0 +1,50 @@
+import type { BareCalculator, BareOutcome, BareProblem, BareReading, Figures } from '../package/kinds.js';
+
+/** The values one preferred step away from a figure. */
+export interface Steps {
+  readonly value: number;
+  readonly lower: number | null;
+  readonly higher: number | null;
+}
+
+/** Every call of the engine, with what it gives. */
+export interface Calls {
+  catalogue: { args: []; gives: readonly BareCalculator[] };
+  work: { args: [id: string, inputs: Figures, want: readonly string[]]; gives: BareOutcome };
+  read: { args: [text: string, unit: string]; gives: BareReading };
+  steps: { args: [text: string, unit: string, series: string]; gives: Steps };
+}
+
+/** The name of a call. */
+export type Name = keyof Calls;
+
+/** A call on its way to a worker. */
+export interface Asked {
+  readonly number: number;
+  readonly name: Name;
+  readonly args: readonly unknown[];
+}
+
+/** What comes back: what the call gives, what is wrong with its inputs, or that the engine is lost. */
+export type Told =
+  | { readonly number: number; readonly gives: unknown }
+  | { readonly number: number; readonly problems: readonly BareProblem[] }
+  | { readonly number: number; readonly lost: string };
+
+/** What the engine refuses. */
+export class Refused extends Error {
+  readonly problems: readonly BareProblem[];
+
+  constructor(problems: readonly BareProblem[]) {
+    super('refused');
+    this.problems = problems;
+  }
+}
+
+/** The engine stopped; the next call has a new one. */
+export class Lost extends Error {}
+
+/** Carries calls to an engine. */
+export interface Transport {
+  call<N extends Name>(name: N, ...args: Calls[N]['args']): Promise<Calls[N]['gives']>;
+}

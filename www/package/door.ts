@@ -1,0 +1,65 @@
+import initialise, * as wasm from './wasm/tagstrip.js';
+import type { BareCalculator, BareOutcome, BareReading, BareProblem, Figures } from './kinds.js';
+
+/** What the compiled engine refuses, field by field, before it has its words. */
+export class Refusal extends Error {
+  readonly problems: readonly BareProblem[];
+
+  constructor(problems: readonly BareProblem[]) {
+    super(problems.map(({ field, code }) => `${field}: ${code}`).join('; '));
+    this.name = 'Refusal';
+    this.problems = problems;
+  }
+}
+
+/** Where the engine's bytes come from: bytes, a response, an address; nothing means beside this module. */
+export type Source = BufferSource | Response | URL | string | WebAssembly.Module;
+
+/** Loads the engine once. */
+export async function open(source?: Source): Promise<void> {
+  const bytes = await fetched(source ?? new URL('./tagstrip.wasm', import.meta.url));
+  await initialise({ module_or_path: bytes });
+}
+
+async function fetched(source: Source): Promise<BufferSource | WebAssembly.Module> {
+  if (typeof source === 'string' || source instanceof URL) {
+    const address = String(source);
+    if (address.startsWith('file:')) return readFile(address);
+    return fetched(await fetch(source));
+  }
+  // A server that gives the wrong type of content makes streaming compilation fail; bytes always do.
+  if (typeof Response !== 'undefined' && source instanceof Response) {
+    if (!source.ok) throw new Error(`The engine did not arrive: ${source.status}.`);
+    return source.arrayBuffer();
+  }
+  return source as BufferSource | WebAssembly.Module;
+}
+
+async function readFile(address: string): Promise<BufferSource> {
+  const files = 'node:fs/promises';
+  const { readFile: read } = (await import(/* @vite-ignore */ files)) as typeof import('node:fs/promises');
+  return new Uint8Array(await read(new URL(address)));
+}
+
+function refusing<T>(call: () => unknown): T {
+  try {
+    return call() as T;
+  } catch (fault) {
+    if (Array.isArray(fault)) throw new Refusal(fault as BareProblem[]);
+    throw fault;
+  }
+}
+
+/** Every calculator, without its words. */
+export const catalogue = (): readonly BareCalculator[] => wasm.catalogue() as readonly BareCalculator[];
+
+/** Works a calculator. */
+export const work = (id: string, inputs: Figures, want?: readonly string[]): BareOutcome =>
+  refusing(() => wasm.work(id, inputs, want));
+
+/** Reads a figure as typed. */
+export const read = (text: string, unit: string, shown?: string): BareReading =>
+  refusing(() => wasm.read_quantity(text, unit, shown));
+
+/** The next preferred value of a series, or nothing. */
+export const step = (value: number, series: string, up: boolean): number | null => wasm.step(value, series, up) ?? null;

@@ -1,0 +1,76 @@
+/**
+ * Tagstrip: what a home-built vacuum-tube station does, worked out before it is soldered.
+ *
+ * ```js
+ * import { init, work } from 'tagstrip';
+ * await init();
+ * const { answers } = work('stage', { tube: '12AX7', supply_volts: '250 V', plate_ohms: '100k', cathode_ohms: '1k5' });
+ * ```
+ */
+import { dressCatalogue, dressCautions, dressCurves, dressProblems, readingWords } from '../words/index.js';
+import * as door from './door.js';
+import type { BareOutcome, Dressed, Figures, Outcome, Problem, Reading, TitledCurve, Want } from './kinds.js';
+
+export { show_quantity } from '../words/index.js';
+export type * from './kinds.js';
+
+/** Inputs that cannot be used: every wrong field at once, each with what to do about it. */
+export class InputError extends Error {
+  readonly problems: readonly Problem[];
+
+  constructor(problems: readonly Problem[]) {
+    super(problems.map(({ text }) => text).join(' '));
+    this.name = 'InputError';
+    this.problems = problems;
+  }
+}
+
+let opened: Promise<void> | undefined;
+let dressed: readonly Dressed[] | undefined;
+
+/** Loads the engine once; every other call is synchronous after it. Without a source it is found beside this module. */
+export async function init(source?: door.Source | Promise<door.Source>): Promise<void> {
+  opened ??= Promise.resolve(source).then((given) => door.open(given));
+  try {
+    await opened;
+  } catch (fault) {
+    opened = undefined;
+    throw fault;
+  }
+}
+
+/** Every calculator with its inputs, answers and words: enough to build a form, a check or a page from. */
+export function catalogue(): readonly Dressed[] {
+  dressed ??= dressCatalogue(door.catalogue());
+  return dressed;
+}
+
+/** Works a calculator. `want` says what is computed; answers and cautions if it is left out. */
+export function work(id: string, inputs: Figures = {}, { want }: { readonly want?: readonly Want[] } = {}): Outcome {
+  const { cautions, curves, ...rest } = refused(() => door.work(id, inputs, want), id, inputs);
+  return {
+    ...rest,
+    ...(cautions === undefined ? {} : { cautions: dressCautions(cautions, inputs) }),
+    ...(curves === undefined ? {} : { curves: dressCurves(id, curves) as readonly TitledCurve[] }),
+  };
+}
+
+/** Reads a figure as a person writes it; `reading` is the echo to check it by. */
+export function read_quantity(text: string, unit: string, shown_prefix?: string): Reading {
+  const reading = refused(() => door.read(text, unit, shown_prefix), undefined, {});
+  const { value, tolerance } = reading;
+  return {
+    value,
+    ...(tolerance === undefined || tolerance === null ? {} : { tolerance }),
+    reading: readingWords(text, unit, reading),
+  };
+}
+
+function refused<T extends BareOutcome | ReturnType<typeof door.read>>(call: () => T, id: string | undefined, inputs: Figures): T {
+  try {
+    return call();
+  } catch (fault) {
+    if (!(fault instanceof door.Refusal)) throw fault;
+    throw new InputError(dressProblems(fault.problems, catalogue().find((calculator) => calculator.id === id), inputs));
+  }
+}

@@ -1,0 +1,134 @@
+import type { Dressed, Row } from '../words/index.js';
+import { HOW_WE_KNOW, HOW_WE_KNOW_TITLE, SAY, wordsOf } from '../words/index.js';
+
+/** What a page loads, relative to the site's root. */
+export interface Assets {
+  readonly script: string;
+  readonly style: string;
+}
+
+/** As strict as it goes; `frame-ancestors` works only as a header. */
+export const POLICY = [
+  "default-src 'none'",
+  "script-src 'self' 'wasm-unsafe-eval'",
+  "style-src 'self'",
+  "worker-src 'self'",
+  "connect-src 'self'",
+  "img-src 'self' data:",
+  "manifest-src 'self'",
+  "base-uri 'none'",
+  "form-action 'none'",
+  "require-trusted-types-for 'script'",
+  'trusted-types lit-html tagstrip',
+].join('; ');
+
+const escaped = (text: string): string =>
+  text.replace(/[&<>"]/g, (mark) => ({ '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;' })[mark] ?? mark);
+
+interface Frame {
+  readonly title: string;
+  readonly summary: string;
+  /** The way to the site's root: `.` or `..`. */
+  readonly root: string;
+  readonly body: string;
+}
+
+function frame({ title, summary, root, body }: Frame, assets: Assets, attributes: string): string {
+  return `<!doctype html>
+<html lang="en">
+<head>
+<meta charset="utf-8">
+<meta http-equiv="Content-Security-Policy" content="${POLICY}">
+<meta name="viewport" content="width=device-width, initial-scale=1, viewport-fit=cover">
+<title>${escaped(title)}</title>
+<meta name="description" content="${escaped(summary)}">
+<meta name="color-scheme" content="light dark">
+<meta name="theme-color" content="#EDEEE8" media="(prefers-color-scheme: light)">
+<meta name="theme-color" content="#16120E" media="(prefers-color-scheme: dark)">
+<link rel="icon" href="data:,">
+<link rel="stylesheet" href="${root}/${assets.style}">
+<link rel="modulepreload" href="${root}/${assets.script}">
+<script type="module" src="${root}/${assets.script}"></script>
+</head>
+<body>
+<ts-app ${attributes}>
+${body}
+</ts-app>
+</body>
+</html>
+`;
+}
+
+function rowsText(rows: readonly Row[], depth = 0): string {
+  const items = rows.map((row) => {
+    const inner = row.fields ?? row.item?.fields ?? [];
+    const help = row.help === '' ? '' : `: ${escaped(row.help)}`;
+    return `<li><b>${escaped(row.label)}</b>${help}${inner.length === 0 || depth > 1 ? '' : rowsText(inner, depth + 1)}</li>`;
+  });
+  return `<ul>\n${items.join('\n')}\n</ul>`;
+}
+
+/** The page of one calculator, readable without scripts. */
+export function calculatorPage(calculator: Dressed, all: readonly Dressed[], assets: Assets): string {
+  const worked = wordsOf(calculator.id)?.how;
+  const headings = SAY.headings;
+  const told = worked === undefined ? '' : `<h2>${headings.worked}</h2>
+<dl>
+<dt>${headings.method}</dt><dd>${escaped(worked.method)}</dd>
+<dt>${headings.holds}</dt><dd>${escaped(worked.holdsFor)}</dd>
+<dt>${headings.checked}</dt><dd>${escaped(worked.checkedAgainst)}</dd>
+<dt>${headings.source}</dt><dd>${escaped(worked.source)}</dd>
+</dl>`;
+  const answers = calculator.answers.map(({ label, help }) => `<li><b>${escaped(label)}</b>${help === '' ? '' : `: ${escaped(help)}`}</li>`);
+  const body = `<main class="static">
+<h1>${escaped(calculator.title)}</h1>
+<p>${escaped(calculator.summary)}</p>
+<p>${escaped(wordsOf(calculator.id)?.paragraph ?? '')}</p>
+<noscript><p>${escaped(SAY.noscript)}</p></noscript>
+<h2>${headings.values}</h2>
+${rowsText(calculator.inputs)}
+<h2>${headings.answers}</h2>
+<ul>
+${answers.join('\n')}
+</ul>
+${told}
+${shelf(all, '..')}
+</main>`;
+  const title = `${calculator.title}, ${SAY.site}`;
+  return frame({ title, summary: calculator.summary, root: '..', body }, assets, `calculator="${calculator.id}" root=".."`);
+}
+
+function shelf(all: readonly Dressed[], root: string): string {
+  const links = all.map(({ id, title, summary }) => `<li><a href="${root}/${id}/">${escaped(title)}</a>: ${escaped(summary)}</li>`);
+  return `<nav aria-label="${escaped(SAY.strip.name)}">
+<ul>
+${links.join('\n')}
+<li><a href="${root}/how-we-know/">${escaped(HOW_WE_KNOW_TITLE)}</a></li>
+</ul>
+</nav>`;
+}
+
+/** The site's first page: the build, and every calculator by name. */
+export function indexPage(all: readonly Dressed[], assets: Assets): string {
+  const body = `<main class="static">
+<h1>${escaped(SAY.site)}</h1>
+<p>${escaped(SAY.siteLine)}</p>
+<noscript><p>${escaped(SAY.noscript)}</p></noscript>
+${shelf(all, '.')}
+</main>`;
+  return frame({ title: SAY.site, summary: SAY.siteLine, root: '.', body }, assets, 'root="."');
+}
+
+/** How far the figures were held against what others published. */
+export function knownPage(all: readonly Dressed[], assets: Assets): string {
+  const sections = HOW_WE_KNOW.map(
+    ({ heading, paragraphs }) => `<h2>${escaped(heading)}</h2>\n${paragraphs.map((line) => `<p>${escaped(line)}</p>`).join('\n')}`,
+  );
+  const body = `<main class="static">
+<h1>${escaped(HOW_WE_KNOW_TITLE)}</h1>
+${sections.join('\n')}
+${shelf(all, '..')}
+</main>`;
+  const page = { title: `${HOW_WE_KNOW_TITLE}, ${SAY.site}`, summary: SAY.siteLine, root: '..', body };
+  return frame(page, assets, 'root=".."').replace(/<ts-app[^>]*>|<\/ts-app>/g, '').replace(/<script type="module".*\n|<link rel="modulepreload".*\n/g, '');
+}

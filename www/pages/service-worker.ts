@@ -1,0 +1,58 @@
+/** Keeps one release whole on the device: every file checked by its hash, never two releases in one page. */
+
+declare const self: ServiceWorkerGlobalScope & typeof globalThis;
+/** Name of the release, and the SHA-256 of every file by its address relative to this script. Filled in by the build. */
+declare const RELEASE: string;
+declare const FILES: Readonly<Record<string, string>>;
+
+const CACHE = `tagstrip-${RELEASE}`;
+const here = new URL('./', self.location.href);
+
+async function hashOf(body: ArrayBuffer): Promise<string> {
+  const bytes = new Uint8Array(await crypto.subtle.digest('SHA-256', body));
+  return Array.from(bytes, (byte) => byte.toString(16).padStart(2, '0')).join('');
+}
+
+/** A file as the network has it, if it is this release's. */
+async function fetched(path: string): Promise<Response> {
+  const response = await fetch(new URL(path, here), { cache: 'no-store', redirect: 'error' });
+  const body = await response.clone().arrayBuffer();
+  if (!response.ok || (await hashOf(body)) !== FILES[path]) throw new Error(`${path} is not of this release`);
+  return response;
+}
+
+/** All or nothing: one wrong file and the old release stays. */
+async function install(): Promise<void> {
+  const cache = await caches.open(CACHE);
+  await Promise.all(
+    Object.keys(FILES).map(async (path) => {
+      await cache.put(new URL(path, here), await fetched(path));
+    }),
+  );
+}
+
+async function clear(): Promise<void> {
+  for (const name of await caches.keys()) {
+    if (name.startsWith('tagstrip-') && name !== CACHE) await caches.delete(name);
+  }
+}
+
+/** The listed file that an address stands for; a folder stands for its page. */
+function listed(address: string): string | undefined {
+  const url = new URL(address);
+  if (url.origin !== here.origin || !url.pathname.startsWith(here.pathname)) return undefined;
+  const path = decodeURIComponent(url.pathname.slice(here.pathname.length));
+  return [path, `${path}index.html`, `${path}/index.html`].find((candidate) => Object.hasOwn(FILES, candidate));
+}
+
+async function answer(path: string, request: Request): Promise<Response> {
+  const kept = await (await caches.open(CACHE)).match(new URL(path, here));
+  return kept ?? fetch(request);
+}
+
+self.addEventListener('install', (event) => event.waitUntil(install()));
+self.addEventListener('activate', (event) => event.waitUntil(clear()));
+self.addEventListener('fetch', (event) => {
+  const path = event.request.method === 'GET' ? listed(event.request.url) : undefined;
+  if (path !== undefined) event.respondWith(answer(path, event.request));
+});
