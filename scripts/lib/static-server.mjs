@@ -1,0 +1,59 @@
+// A small server of static files: right types, one folder, nothing outside it. For a person's own machine and the tests.
+import { createReadStream, statSync } from 'node:fs';
+import { createServer } from 'node:http';
+import { extname, join, normalize, sep } from 'node:path';
+
+const TYPES = {
+  '.css': 'text/css; charset=utf-8',
+  '.html': 'text/html; charset=utf-8',
+  '.js': 'text/javascript; charset=utf-8',
+  '.json': 'application/json',
+  '.svg': 'image/svg+xml',
+  '.wasm': 'application/wasm',
+  '.webmanifest': 'application/manifest+json',
+};
+
+/**
+ * Serves a folder on the loopback. `folder` may be a function, asked at each request, so that a test can put a new
+ * release in place of an old one; `under` is the path that the site stands at; `heard` is told every path asked for.
+ */
+export async function serveFolder(folder, { port = 0, under = '/', heard = () => {} } = {}) {
+  const current = typeof folder === 'function' ? folder : () => folder;
+  const server = createServer((request, response) => {
+    const { pathname } = new URL(request.url, 'http://local');
+    heard(pathname);
+    const answer = found(current(), under, pathname);
+    if (answer.to !== undefined) response.writeHead(301, { location: answer.to }).end();
+    else if (answer.file === undefined) response.writeHead(404, { 'content-type': 'text/plain' }).end('not here\n');
+    else {
+      const head = { 'content-type': TYPES[extname(answer.file)] ?? 'application/octet-stream', 'cache-control': 'no-cache' };
+      response.writeHead(200, { ...head, 'x-content-type-options': 'nosniff' });
+      if (request.method === 'HEAD') response.end();
+      else createReadStream(answer.file).pipe(response);
+    }
+  });
+  await new Promise((ready, failed) => {
+    server.once('error', failed);
+    server.listen(port, '127.0.0.1', ready);
+  });
+  const address = `http://127.0.0.1:${server.address().port}${under}`;
+  return { address, close: () => new Promise((done) => { server.close(done); server.closeAllConnections(); }) };
+}
+
+function found(folder, under, pathname) {
+  if (!pathname.startsWith(under)) return {};
+  let path;
+  try {
+    path = normalize(decodeURIComponent(pathname.slice(under.length)));
+  } catch {
+    return {};
+  }
+  if (path.startsWith('..') || path.includes(`${sep}..`) || path.includes('\0')) return {};
+  const file = join(folder, path);
+  const kind = statSync(file, { throwIfNoEntry: false });
+  if (kind?.isFile()) return { file };
+  if (!kind?.isDirectory()) return {};
+  if (!pathname.endsWith('/')) return { to: `${pathname}/` };
+  const page = join(file, 'index.html');
+  return statSync(page, { throwIfNoEntry: false })?.isFile() ? { file: page } : {};
+}
