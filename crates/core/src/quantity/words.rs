@@ -59,14 +59,10 @@ pub(super) fn meaning(word: &str, unit: Unit) -> Meaning {
     if let Some(doubled) = doubled(word, &small, unit) {
         return doubled;
     }
-    let others = Unit::ALL.into_iter().filter(|other| *other != unit);
-    for other in others {
-        let bare_prefix = letter(word).is_some_and(|(_, rest)| rest.is_empty());
-        if !bare_prefix && known(word, &small, other).is_some_and(|meaning| meaning != Meaning::NotHere) {
-            return Meaning::Other;
-        }
-    }
-    Meaning::Unknown
+    let is_prefix = letter(word).is_some_and(|(_, rest)| rest.is_empty());
+    let is_of = |other: Unit| known(word, &small, other).is_some_and(|meaning| meaning != Meaning::NotHere);
+    let is_other = !is_prefix && Unit::ALL.into_iter().any(|other| other != unit && is_of(other));
+    if is_other { Meaning::Other } else { Meaning::Unknown }
 }
 
 fn is_symbol(word: &str, unit: Unit) -> bool {
@@ -102,8 +98,9 @@ fn known(word: &str, small: &str, unit: Unit) -> Option<Meaning> {
         }
     }
     let (reading, rest) = letter(word)?;
-    let rest = rest.to_ascii_lowercase();
-    (rest.is_empty() || is_symbol(&rest, unit)).then(|| old(&rest, reading.meaning(unit, &rest)))
+    // Small letters are as long as capitals, so the rest ends both spellings alike.
+    let rest = small.get(small.len() - rest.len()..)?;
+    (rest.is_empty() || is_symbol(rest, unit)).then(|| old(rest, reading.meaning(unit, rest)))
 }
 
 /// Units of old books are worth an echo.
@@ -175,9 +172,8 @@ fn letter(word: &str) -> Option<(Letter, &str)> {
 fn doubled(word: &str, small: &str, unit: Unit) -> Option<Meaning> {
     let (first, rest) = letter(word)?;
     let (second, rest) = letter(rest)?;
-    let last = rest.to_ascii_lowercase();
-    let ends = last.is_empty() || is_symbol(&last, unit);
-    (ends && !small.is_empty()).then(|| Meaning::Doubled(first.likely(), second.likely()))
+    let last = small.get(small.len() - rest.len()..)?;
+    (last.is_empty() || is_symbol(last, unit)).then(|| Meaning::Doubled(first.likely(), second.likely()))
 }
 
 /// What a letter standing as the decimal point means (IEC 60062 `4K7`, and `6V3`): a power of ten, or a question.
