@@ -13,7 +13,8 @@ export class TsAnswers extends LitElement {
     th .note { display: block; font-weight: 400; font-size: 0.9375rem; }
     td.current, thead th.current { background: var(--plate); }
     thead th.current { box-shadow: inset 0 -4px 0 var(--live); border-bottom-color: transparent; padding-right: 8px; }
-    td.current { padding-right: 8px; }
+    td.current, td:not(:last-child) { padding-right: 8px; }
+    thead th:not(:first-child, :last-child) { padding-right: 8px; }
     tbody th { overflow-wrap: break-word; }
     .line { display: block; }
     .against { display: block; font-size: 0.875rem; font-weight: 400; color: var(--ink-2); white-space: normal; }

@@ -3,7 +3,7 @@ import { css } from 'lit';
 /** The strip at the foot of a phone or at the left; the page beside it, clear of it and of the phone's own bar. */
 export const appStyle = css`
   :host { background: var(--paper); min-height: 100dvh; }
-  main { display: block; padding-bottom: calc(var(--strip-low) + var(--panel, 0px) + 36px + env(safe-area-inset-bottom)); margin-left: var(--strip-side); }
+  main { display: block; padding-bottom: calc(var(--strip-low) + 36px + env(safe-area-inset-bottom)); margin-left: var(--strip-side); }
   main:focus-visible { outline-offset: -3px; }
   ts-notice { margin: 12px var(--margin); }
   .skip { position: absolute; left: 8px; top: -80px; z-index: 9; padding: 12px 16px; background: var(--ink); color: var(--paper); font-weight: 700; }

@@ -5,20 +5,20 @@ export const buildStyle = css`
   :host { padding: 12px var(--margin) 0; }
   header { padding-bottom: 10px; border-bottom: 3px solid var(--ink); position: relative; margin-bottom: 18px; }
   header::after { content: ""; position: absolute; left: 0; right: 0; bottom: -6px; border-bottom: 1px solid var(--ink); }
-  .name input { width: 100%; max-width: 460px; min-height: 44px; border: 0; border-bottom: 1.6px solid var(--touch); border-radius: 0; background: none; color: var(--touch); font: 500 1rem/1.2 var(--instrument); padding: 4px 0; }
+  .name input { width: 100%; max-width: 460px; min-width: 200px; field-sizing: content; min-height: 44px; border: 0; border-bottom: 1.6px solid var(--touch); border-radius: 0; background: none; color: var(--touch); font: 500 1rem/1.2 var(--instrument); padding: 4px 0; }
   div.board { background: var(--plate); border: solid var(--edge); border-width: 1px 0; margin: 0 calc(-1 * var(--margin)); padding: 14px var(--margin); }
   .low { display: none; }
   .side { display: block; }
   div.board > ul { display: grid; }
   div.board > ul > li { display: grid; grid-template-columns: 44px minmax(0, 1fr); align-items: stretch; gap: 12px; }
   .picture { position: relative; overflow: hidden; min-height: 76px; }
-  .picture::before { content: ""; position: absolute; left: 14px; width: 16px; top: 0; bottom: 0; border: solid var(--ink); border-width: 0 1.8px; background: var(--plate); }
+  .picture::before { content: ""; position: absolute; left: 13px; width: 18px; top: 0; bottom: 0; border: solid var(--ink); border-width: 0 2px; background: var(--plate); }
   .picture svg { position: relative; }
   .end { height: 56px; overflow: hidden; }
   .end:first-child svg { margin-top: -20px; }
   .line { stroke: var(--ink); stroke-width: 2; stroke-linejoin: round; }
   .thin { stroke-width: 1.6; }
-  rect.board, path.board, circle.board { fill: var(--plate); stroke: var(--ink); stroke-width: 1.8; }
+  rect.board, path.board, circle.board { fill: var(--plate); stroke: var(--ink); stroke-width: 2; }
   .lug { border-bottom: 1px solid var(--rule); padding: 10px 0 6px; min-width: 0; }
   .first { display: flex; justify-content: space-between; align-items: baseline; gap: 12px; }
   .first a { color: var(--touch); text-decoration: none; font-weight: 500; min-height: 44px; display: inline-flex; align-items: center; min-width: 44px; overflow-wrap: anywhere; font-size: 1.125rem; }

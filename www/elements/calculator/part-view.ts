@@ -12,7 +12,8 @@ export function keepInView(drawing: LitElement | null, path: string, panel: HTML
   if (part === undefined) return;
   const sticky = lead !== null && getComputedStyle(lead).position === 'sticky';
   const top = (sticky ? lead.offsetHeight : 0) + CLEAR;
-  const bottom = panel.getBoundingClientRect().top - CLEAR;
+  // Its place, not where it is on its way up.
+  const bottom = panel.offsetTop - CLEAR;
   // The top of a part that is taller than what is left matters more than its foot.
   if (part.top < top || part.height > bottom - top) scrollBy({ top: part.top - top });
   else if (part.bottom > bottom) scrollBy({ top: part.bottom - bottom });

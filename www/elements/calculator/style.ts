@@ -2,11 +2,12 @@ import { css } from 'lit';
 
 /** One column on a phone; panels abreast on a tablet; drawing left and answers right where there is room. */
 export const calculatorStyle = css`
-  :host { padding: 0 var(--margin); }
+  :host { padding: 0 var(--margin) var(--panel, 0px); overflow-anchor: none; }
   header { display: flex; justify-content: space-between; align-items: center; gap: 12px; padding: 10px 0 9px; border-bottom: 3px solid var(--ink); position: relative; }
   header::after { content: ""; position: absolute; left: 0; right: 0; bottom: -6px; border-bottom: 1px solid var(--ink); }
   header > div { min-width: 0; }
-  .subtitle { font-size: 0.9375rem; color: var(--ink-2); overflow: hidden; text-overflow: ellipsis; white-space: nowrap; }
+  /* What does not fit in the line goes to a second one that is not seen: the build's name stands on the strip too. */
+  .subtitle { font-size: 0.9375rem; color: var(--ink-2); display: flex; flex-wrap: wrap; height: 1.42em; overflow: hidden; white-space: pre; }
   .sheet { flex: none; }
   .page { padding-top: 4px; }
   .full { margin: 0 calc(-1 * var(--margin)); border: solid var(--edge); border-width: 1px 0; background: var(--plate); min-height: 120px; }
@@ -19,6 +20,7 @@ export const calculatorStyle = css`
   ts-switch { margin: 18px 0; }
   ts-answers { margin-bottom: 20px; }
   .cautions { display: grid; gap: 14px; padding: 4px 0 8px; }
+  .cautions > [data-severity="note"] + [data-severity="note"] { margin-top: -15px; }
   .remarks { display: grid; gap: 8px; margin: 0 0 16px; }
   .remarks p { font-family: var(--book); font-size: 1rem; text-wrap: pretty; }
   ts-pictures { display: block; padding: 18px 0 20px; }

@@ -44,12 +44,17 @@ export class TsCalculator extends LitElement {
   protected override updated(changed: PropertyValues): void {
     if (!changed.has('open') && !changed.has('reference')) return;
     const panel = this.renderRoot.querySelector<TsOpenField>('ts-open-field');
-    this.style.setProperty('--panel', panel === null ? '0px' : `${panel.offsetHeight}px`);
-    if (panel === null) return;
+    if (panel === null) {
+      this.style.setProperty('--panel', '0px');
+      return;
+    }
     void panel.updateComplete.then(() => {
       panel.focus();
-      this.style.setProperty('--panel', `${panel.offsetHeight}px`);
-      keepInView(this.#drawing(), this.open ?? '', panel, this.renderRoot.querySelector<HTMLElement>('ts-lead'));
+      // The folded lead and the panel have their heights only with the next picture.
+      requestAnimationFrame(() => {
+        this.style.setProperty('--panel', `${panel.offsetHeight}px`);
+        keepInView(this.#drawing(), this.open ?? '', panel, this.renderRoot.querySelector<HTMLElement>('ts-lead'));
+      });
     });
   }
 
@@ -76,7 +81,7 @@ export class TsCalculator extends LitElement {
   #header(view: View): TemplateResult {
     const tube = view.circuit?.tubes?.[0]?.reference;
     const where = this.build === '' ? '' : `, in ${this.build}`;
-    return html`<header><div><h1>${view.calculator.title}</h1><p class="subtitle">${view.lug.id}${tube === undefined ? '' : `, ${tube}`}${where}</p></div>
+    return html`<header><div><h1>${view.calculator.title}</h1><p class="subtitle"><span>${view.lug.id}${tube === undefined ? '' : `, ${tube}`}</span><span>${where}</span></p></div>
       <button class="link sheet" @click=${() => { tell(this, 'ts-print'); }}>${ICONS.sheet(24)}<span>${SAY.sheet}</span></button></header>`;
   }
 
@@ -92,14 +97,17 @@ export class TsCalculator extends LitElement {
 
   #side(view: View, desk: Desk): TemplateResult {
     const cautions = cautionsOf(view);
+    const tables = tablesOf(view);
+    const [first, others] = [tables.slice(0, 1), tables.slice(1)];
     const remarks = view.situation === null ? [] : (view.words.remarks?.(view.situation) ?? []);
     return html`<div class="answers">
         ${view.columns.length < 2 ? nothing : html`<ts-switch .positions=${view.columns} label="Position of the switch"></ts-switch>`}
-        <ts-answers .tables=${tablesOf(view)} .stale=${view.stale}></ts-answers>
+        <ts-answers .tables=${first} .stale=${view.stale}></ts-answers>
+        ${this.open === null ? nothing : html`<ts-open-field .view=${view} .desk=${desk} .path=${this.open} .reference=${this.reference} .tick=${this.tick}></ts-open-field>`}
+        ${others.length === 0 ? nothing : html`<ts-answers .tables=${others} .stale=${view.stale}></ts-answers>`}
         ${remarks.length === 0 ? nothing : html`<div class="remarks">${remarks.map((remark) => html`<p>${remark}</p>`)}</div>`}
         <ts-pins .view=${view} .desk=${desk}></ts-pins>
       </div>
-      ${this.open === null ? nothing : html`<ts-open-field .view=${view} .desk=${desk} .path=${this.open} .reference=${this.reference} .tick=${this.tick}></ts-open-field>`}
       <div class="cautions">${cautions.map((caution, k) => html`<ts-caution data-severity=${caution.severity} .caution=${caution} .inputs=${view.situation?.inputs ?? {}} .way=${view.way}
         .first=${k === 0} .mend=${desk.mendOffer(caution, view)}></ts-caution>`)}</div>`;
   }

@@ -5,12 +5,13 @@ export const cautionStyle = css`
   section { scroll-margin: 16px; }
   h3 { font-size: 1rem; }
   p { font-size: 1rem; line-height: 1.45; }
-  .danger { background: var(--ink); color: var(--paper); padding: 16px; border: 1px solid var(--ink); }
+  .danger { background: var(--ink); color: var(--paper); padding: 16px 15px; border: 1px solid var(--ink); }
   .danger :focus-visible { outline-color: var(--paper); }
   .danger .head { display: flex; gap: 16px; align-items: flex-start; }
   .danger .head > div { min-width: 0; flex: 1; }
-  .danger > ol:not(.long) { display: flex; flex-wrap: wrap; justify-content: space-between; gap: 8px 10px; border-top: 1px solid var(--paper); margin-top: 14px; padding-top: 8px; }
-  .danger > ol:not(.long) li { display: flex; flex-direction: column; font-size: 0.9375rem; line-height: 1.3; }
+  .danger > ol:not(.long) { display: flex; flex-wrap: wrap; justify-content: space-between; gap: 8px 5px; border-top: 1px solid var(--paper); margin-top: 14px; padding-top: 8px; }
+  .danger > ol:not(.long) li { display: flex; flex-direction: column; font-size: 0.875rem; line-height: 1.3; white-space: nowrap; }
+  @media (min-width: 480px) { .danger > ol:not(.long) li { font-size: 0.9375rem; } }
   .danger details { margin-top: 6px; }
   summary { min-height: 44px; display: flex; align-items: center; cursor: pointer; font-size: 0.9375rem; }
   summary span { border-bottom: 1.6px solid currentcolor; }

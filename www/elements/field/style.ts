@@ -17,8 +17,11 @@ export const fieldStyle = css`
   option { font-weight: 400; color: var(--ink); background: var(--plate); }
   .step { padding: 0; min-height: 48px; height: 48px; }
   .refused input.text, .refused select { border: 3px solid var(--ink); border-bottom-width: 6px; color: var(--ink); padding: 0 10px; }
-  .echo { font-size: 0.9375rem; color: var(--ink-2); margin-top: 4px; min-height: 1.42em; overflow-wrap: anywhere; }
-  .help { font: 400 0.875rem/1.4 var(--book); color: var(--ink-2); margin-top: 2px; }
+  .echo { font-size: 0.9375rem; color: var(--ink-2); margin-top: 4px; overflow-wrap: anywhere; }
+  .help { font: 400 0.875rem/1.4 var(--book); color: var(--ink-2); margin-top: 3px; }
+  /* A field that has its echo tells what it is for only while it is being filled in. */
+  .echo:not(:empty) + .help { display: none; }
+  :focus-within > .echo + .help { display: block; }
   .flag { display: flex; align-items: center; gap: 12px; min-height: 48px; cursor: pointer; font-size: 1rem; }
   .flag input { width: 26px; height: 26px; margin: 0; accent-color: var(--touch); flex: none; }
 `;

@@ -47,7 +47,7 @@ export class TsField extends LitElement {
     if (row === null) return nothing;
     return html`<div class=${this.refusal === null ? '' : 'refused'}>
       ${row.shape === 'flag' ? this.#flag() : html`<label class="label" for="value">${this.#label()}</label>${this.#control(row)}`}
-      ${this.refusal === null ? html`<p class="echo" id="echo">${this.echo}</p>` : refusalOf(this.refusal, 'echo', (text) => { this.#type(text); })}
+      ${this.refusal === null ? html`<p class="echo" id="echo">${this.echo === '' ? nothing : this.echo}</p>` : refusalOf(this.refusal, 'echo', (text) => { this.#type(text); })}
       ${this.help === '' ? nothing : html`<p class="help" id="help">${this.help}</p>`}
     </div>`;
   }
@@ -57,7 +57,7 @@ export class TsField extends LitElement {
   }
 
   #label(): unknown {
-    return this.reference === '' ? html`<b>${this.label}</b>` : html`<b>${this.reference}</b> ${this.label}`;
+    return this.reference === '' || this.reference === this.label ? html`<b>${this.label}</b>` : html`<b>${this.reference}</b> ${this.label}`;
   }
 
   #control(row: InputRow): TemplateResult {

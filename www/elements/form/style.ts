@@ -18,6 +18,7 @@ export const formStyle = css`
   .one-of { display: grid; gap: 16px; }
   .alternatives { display: grid; grid-template-columns: repeat(auto-fit, minmax(132px, 1fr)); border: 1.5px solid var(--touch); border-radius: 3px; overflow: hidden; }
   .alternatives label { position: relative; display: flex; align-items: center; justify-content: center; text-align: center; min-height: 46px; padding: 6px 10px; color: var(--touch); background: var(--plate); font: 700 0.9375rem/1.2 var(--instrument); cursor: pointer; }
+  .alternatives label + label { border-left: 1.5px solid var(--touch); }
   .alternatives .current { background: var(--touch); color: var(--plate); }
   .alternatives input { position: absolute; inset: 0; width: 100%; height: 100%; margin: 0; opacity: 0; cursor: pointer; }
   .alternatives label:has(:focus-visible) { outline: 3px solid var(--ink); outline-offset: -4px; }

@@ -12,7 +12,7 @@ import type { InputRow, Value } from '../state/kinds.js';
 import { canGrow, canShrink, grown, moved, shrunk } from '../state/lists.js';
 import { isRecord, put, valueAt } from '../state/paths.js';
 import { alternatives } from '../state/shown.js';
-import type { View } from '../state/view.js';
+import { knobWords, type View } from '../state/view.js';
 import '../field/ts-field.js';
 import '../knob/ts-knob.js';
 import { formStyle } from './style.js';
@@ -32,7 +32,7 @@ export class TsForm extends LitElement {
     if (view === null) return nothing;
     return formOf(view.calculator.inputs, view.full).map(({ key, pieces }) => html`<section aria-labelledby=${`group-${key}`}>
       <h3 id=${`group-${key}`}>${told(view.words.groups[key] ?? key, view.way)}</h3>
-      ${this.#pieces(view, pieces)}
+      ${this.#pieces(view, pieces, pieces.length === 1)}
     </section>`);
   }
 
@@ -41,14 +41,15 @@ export class TsForm extends LitElement {
     this.renderRoot.querySelector<HTMLElement>(`[data-path="${CSS.escape(path)}"]`)?.focus();
   }
 
-  #pieces(view: View, pieces: readonly Piece[]): unknown {
-    return repeat(pieces, (piece) => `${piece.kind} ${piece.path}`, (piece) => this.#piece(view, piece));
+  #pieces(view: View, pieces: readonly Piece[], alone = false): unknown {
+    return repeat(pieces, (piece) => `${piece.kind} ${piece.path}`, (piece) => this.#piece(view, piece, alone));
   }
 
-  #piece(view: View, piece: Piece): TemplateResult {
+  /** A piece that is alone under its heading does not say it again. */
+  #piece(view: View, piece: Piece, alone: boolean): TemplateResult {
     switch (piece.kind) {
-      case 'list': return this.#list(view, piece);
-      case 'record': return html`<fieldset><legend>${this.#name(view, piece.path)}</legend>${this.#pieces(view, piece.pieces)}</fieldset>`;
+      case 'list': return this.#list(view, piece, alone);
+      case 'record': return html`<fieldset><legend class=${alone ? 'aside' : ''}>${this.#name(view, piece.path)}</legend>${this.#pieces(view, piece.pieces)}</fieldset>`;
       case 'either': return this.#either(view, piece);
       case 'one_of': return this.#oneOf(view, piece);
       default: return this.#field(view, piece.path, piece.row, piece.value);
@@ -68,7 +69,7 @@ export class TsForm extends LitElement {
     if (isKnob(row, words.percent)) {
       const said = typeof value === 'string' ? this.desk?.reading(value, '1') : undefined;
       return html`<ts-knob data-path=${path} .path=${path} .value=${typeof value === 'string' ? value : ''} .place=${Math.min(1, Math.max(0, valueOf(said) ?? 0))}
-        .label=${reference !== '' && named === reference.toLowerCase() ? 'knob' : named} .reference=${reference} .refusal=${refusal} .echo=${told(words.help, view.way)}></ts-knob>`;
+        .label=${reference !== '' && named.toLowerCase() === reference.toLowerCase() ? 'knob' : named} .reference=${reference} .refusal=${refusal} .echo=${said !== undefined && 'value' in said ? `${knobWords(view, path, said.value)}.` : ''}></ts-knob>`;
     }
     return html`<ts-field data-path=${path} .path=${path} .row=${row} .value=${value} .reference=${reference} .label=${named} .refusal=${refusal}
       .echo=${this.#echo(view, path, row, value)} .help=${told(words.help, view.way)} .choices=${choices}></ts-field>`;
@@ -87,12 +88,12 @@ export class TsForm extends LitElement {
     return [readingWords(value, row.unit ?? '1', said, view.way), part].filter((each) => each !== '').join(', ');
   }
 
-  #list(view: View, { path, row, items }: Piece & { kind: 'list' }): TemplateResult {
+  #list(view: View, { path, row, items }: Piece & { kind: 'list' }, alone: boolean): TemplateResult {
     const values = asItems(valueAt(view.full, path));
     const one = lowered(this.#name(view, `${path}[]`));
     const set = (next: readonly Value[]): void => { this.#type(path, next); };
     const mine = view.problems.get(path);
-    return html`<fieldset><legend>${this.#name(view, path)}</legend>
+    return html`<fieldset><legend class=${alone ? 'aside' : ''}>${this.#name(view, path)}</legend>
       ${mine === undefined ? nothing : html`<p class="refused">${mine.text}</p>`}
       <ol>${items.map((pieces, k) => html`<li>
         <div class="item"><h4>${one.charAt(0).toUpperCase() + one.slice(1)} ${k + 1}</h4>

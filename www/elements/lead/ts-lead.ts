@@ -28,10 +28,10 @@ export class TsLead extends LitElement {
     .hatched .figure { font-weight: 400; border-bottom: 2px dashed var(--edge); }
     .hatched .unit { font-weight: 400; }
     @media (min-width: 720px) {
-      .answer:not(.folded) { grid-template-columns: max-content minmax(0, 1fr); align-items: end; }
+      .answer:not(.folded) { grid-template-columns: max-content minmax(0, 1fr); align-items: center; }
       .answer:not(.folded) .label { grid-column: 1 / -1; }
       .figure { font-size: 4rem; white-space: nowrap; }
-      .sentence { margin: 0 0 12px; }
+      .sentence { margin: 0; }
       .hatched { margin: 0; padding: 8px 12px 12px; }
     }
   `];

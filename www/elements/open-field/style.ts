@@ -16,7 +16,7 @@ export const openFieldStyle = css`
   .echo { font: 400 1.0625rem/1.42 var(--book); margin-top: 8px; padding: 0 4px; min-height: 2.84em; text-wrap: pretty; overflow-wrap: anywhere; }
   .keys { display: grid; grid-auto-flow: column; grid-auto-columns: minmax(44px, 1fr); gap: 6px; margin-top: 8px; }
   .keys button { padding: 0 2px; min-height: 46px; font-size: 1.0625rem; }
-  .choices { display: grid; gap: 6px; max-height: min(46vh, 420px); overflow-y: auto; padding: 3px; margin: 0 -3px; overscroll-behavior: contain; }
+  .choices { display: grid; gap: 6px; max-height: min(38dvh, 420px); overflow-y: auto; padding: 3px; margin: 0 -3px; overscroll-behavior: contain; }
   .choices.many { grid-template-columns: repeat(auto-fill, minmax(136px, 1fr)); }
   .choices button { min-height: 46px; justify-content: flex-start; text-align: left; padding: 6px 12px; }
   .choices .current { background: var(--touch); color: var(--plate); }

@@ -14,7 +14,8 @@ export class TsPictures extends LitElement {
   static override styles = [ground, type, hatching, css`
     h2 { margin-bottom: 6px; }
     .plots { display: grid; gap: 22px; }
-    @media (min-width: 720px) { .plots { grid-template-columns: repeat(auto-fit, minmax(300px, 1fr)); gap: 28px; } }
+    @media (min-width: 720px) { .plots.several { grid-template-columns: repeat(auto-fit, minmax(300px, 1fr)); gap: 28px; } }
+    .plots:not(.several) { max-width: 620px; }
     .hatched { padding: 8px; }
   `];
 
@@ -35,7 +36,7 @@ export class TsPictures extends LitElement {
     });
     if (shown.length === 0) return nothing;
     return html`${this.bare ? nothing : html`<h2>${SAY.headings.pictures}</h2>`}
-      <div class=${view.stale ? 'plots hatched' : 'plots'}>${shown.map(({ picture, curve }, k) => html`<ts-plot
+      <div class=${`plots${shown.length > 1 ? ' several' : ''}${view.stale ? ' hatched' : ''}`}>${shown.map(({ picture, curve }, k) => html`<ts-plot
         .curve=${curve} .current=${picture.lines === undefined ? null : (view.columns.find(({ current }) => current)?.name ?? null)}
         .ghosts=${ghosts.flatMap((each) => each.filter(({ key }) => key === curve.key))} .bands=${picture.bands ?? []} .span=${picture.span ?? null}
         .figure=${k + 1} .caption=${told(curveWords(view.calculator.id, curve.key).caption, view.way)} .cursor=${picture.cursor ?? null} .way=${view.way}></ts-plot>`)}</div>`;

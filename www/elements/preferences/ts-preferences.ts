@@ -17,6 +17,7 @@ export class TsPreferences extends LitElement {
     legend { padding: 0 0 5px; font-size: 1rem; }
     .choices { display: flex; border: 1.5px solid var(--touch); border-radius: 3px; overflow: hidden; width: fit-content; max-width: 100%; flex-wrap: wrap; }
     label { position: relative; display: flex; align-items: center; justify-content: center; min-height: 44px; min-width: 64px; padding: 6px 14px; color: var(--touch); background: var(--plate); font: 700 1rem/1.2 var(--instrument); cursor: pointer; }
+    label + label { border-left: 1.5px solid var(--touch); }
     label.current { background: var(--touch); color: var(--plate); }
     input { position: absolute; inset: 0; width: 100%; height: 100%; margin: 0; opacity: 0; cursor: pointer; }
     label:has(:focus-visible) { outline: 3px solid var(--ink); outline-offset: -4px; }

@@ -2,7 +2,7 @@ import { css } from 'lit';
 
 /** Black on white; laid out to the paper's width before it is printed, so that nothing moves on the way. */
 export const sheetStyle = css`
-  :host { width: 182mm; max-width: 100%; color: #000; background: #fff; font-size: 10.5pt; line-height: 1.4;
+  :host { width: 182mm; color: #000; background: #fff; font-size: 10.5pt; line-height: 1.4;
     --paper: #fff; --plate: #fff; --ink: #000; --ink-2: #000; --edge: #000; --rule: #000; --copper: #000; --live: #000; --touch: #000; --wash: transparent; }
   :host(:not([printing])) { display: none; }
   header { display: flex; justify-content: space-between; align-items: flex-end; gap: 12mm; border-bottom: 2.25pt solid #000; padding-bottom: 1.6mm; position: relative; }
@@ -22,6 +22,9 @@ export const sheetStyle = css`
   h2 { font-size: 13pt; margin: 0 0 0.4mm; }
   .cols > div > section { break-inside: avoid; }
   section + section { margin-top: 3mm; }
+  .whole { break-inside: avoid; padding-top: 3mm; }
+  .halves { display: grid; grid-template-columns: 1fr 1fr; gap: 7mm; align-items: start; }
+  @media print { :host { width: 100%; } }
   table { border-collapse: collapse; width: 100%; font-size: 10pt; }
   th, td { text-align: left; padding: 0 1.2mm 0 0; height: 7.2mm; vertical-align: middle; font-weight: 400; white-space: nowrap; }
   .parts th, .parts td { height: 6.6mm; }
@@ -31,7 +34,6 @@ export const sheetStyle = css`
   .parts th[scope="row"] { font-weight: 700; }
   tr { break-inside: avoid; }
   .note { font-size: 9.5pt; color: #000; padding-top: 1mm; }
-  ts-plot { --plot-print: 1; }
   footer { display: flex; justify-content: space-between; gap: 8mm; border-top: 0.9pt solid #000; margin-top: 3mm; padding-top: 1.4mm; font-size: 9.5pt; break-inside: avoid; }
   .limits { font-size: 10.5pt; padding-top: 2mm; }
 `;

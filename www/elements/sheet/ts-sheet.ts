@@ -1,6 +1,6 @@
 import { html, LitElement, nothing, type TemplateResult } from 'lit';
 import {
-  byGravity, cautionText, curveWords, dangerLine, drawingNote, nodeWords, ratingWords, readingsNote, roleWords, SAY, told, type BareCaution,
+  byGravity, cautionText, curveWords, dangerLine, drawingNote, nodeWords, ratingWords, readingsNote, roleWords, SAY, told, type BareCaution, type PartRow,
 } from '../../words/index.js';
 import { figure, raised, texts } from '../../words/plain.js';
 import { show } from '../../words/quantity.js';
@@ -13,6 +13,9 @@ import '../../drawings/ts-drawing.js';
 import '../answers/ts-answers.js';
 import '../pictures/ts-pictures.js';
 import { sheetStyle } from './style.js';
+
+/** So many parts fit beside the readings and a plot. */
+const BESIDE = 14;
 
 /** `<ts-sheet>`: one calculator on paper: what to expect with room for what was read, what to buy with room for a tick. */
 export class TsSheet extends LitElement {
@@ -47,7 +50,7 @@ export class TsSheet extends LitElement {
         <p class="under">${drawingNote(view.columns.length > 1 ? view.lug.position + 1 : null, way)}</p>`}
       ${danger === undefined ? nothing : this.#safety(danger, view)}
       ${limits.map((caution) => html`<p class="limits"><b>${cautionText(caution, view.situation?.inputs, way)}</b></p>`)}
-      <div class="cols"><div>${this.#readings(view)}${this.#answers(view)}${this.#plots(view)}</div><div>${this.#parts(view)}</div></div>
+      ${this.#below(view)}
       <footer><p>${raised(told(view.words.how.holdsFor, way))}</p><p>${SAY.site}, ${this.today}</p></footer>`;
   }
 
@@ -83,13 +86,23 @@ export class TsSheet extends LitElement {
     return title === '' ? nothing : html`<section><h2>${told(title, view.way)}</h2><ts-pictures bare .view=${{ ...view, pins: [] }}></ts-pictures></section>`;
   }
 
-  #parts(view: View): unknown {
+  /** A short list of parts stands beside the readings; a long one has a place of its own, whole, in two halves. */
+  #below(view: View): TemplateResult {
     const parts = view.work.outcome?.parts ?? [];
-    if (parts.length === 0) return nothing;
+    if (parts.length <= BESIDE) {
+      const list = parts.length === 0 ? nothing : html`<section><h2>${SAY.headings.parts}</h2>${this.#parts(parts, view)}</section>`;
+      return html`<div class="cols"><div>${this.#readings(view)}${this.#answers(view)}${this.#plots(view)}</div><div>${list}</div></div>`;
+    }
+    const half = Math.ceil(parts.length / 2);
+    return html`<div class="cols"><div>${this.#readings(view)}${this.#answers(view)}</div><div>${this.#plots(view)}</div></div>
+      <section class="whole"><h2>${SAY.headings.parts}</h2><div class="halves">${this.#parts(parts.slice(0, half), view)}${this.#parts(parts.slice(half), view)}</div></section>`;
+  }
+
+  #parts(parts: readonly PartRow[], view: View): TemplateResult {
     const { part, use, value, rating, fitted } = SAY.table;
-    return html`<section><h2>${SAY.headings.parts}</h2><table class="parts">
+    return html`<table class="parts">
       <thead><tr>${[part, use, value, rating, fitted].map((name) => html`<th scope="col">${name}</th>`)}</tr></thead>
-      <tbody>${parts.map((row) => html`<tr><th scope="row">${row.reference}</th><td class="wrap">${short(roleWords(row.role, view.way))}</td><td>${partValue(row, view.way)}</td><td>${ratingWords(row, view.way)}</td><td></td></tr>`)}</tbody></table></section>`;
+      <tbody>${parts.map((row) => html`<tr><th scope="row">${row.reference}</th><td class="wrap">${short(roleWords(row.role, view.way))}</td><td>${partValue(row, view.way)}</td><td>${ratingWords(row, view.way)}</td><td></td></tr>`)}</tbody></table>`;
   }
 }
 

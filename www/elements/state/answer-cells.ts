@@ -58,7 +58,7 @@ function recordText({ words, inputs, way }: CellContext, key: string, record: Fi
     .join(', ');
 }
 
-/** How far an answer is from a pinned one, with its sign: "−12 V". Nothing where there is no figure to take it from. */
+/** How far an answer is from a pinned one, with its sign: "−12 V". Nothing where it is the same or there is no figure. */
 export function difference(context: CellContext, key: string, now: Value | undefined, then: Value | undefined): string | null {
   if (typeof now !== 'number' || typeof then !== 'number') return null;
   const { words, inputs, way } = context;
@@ -66,7 +66,7 @@ export function difference(context: CellContext, key: string, now: Value | undef
   const unit = answerUnit(words, key, context.answers.find((row) => row.key === key)?.unit ?? '1', inputs);
   const [from, by] = percent === true ? [100, '%'] : [1, unit];
   const gap = now - then;
-  if (Math.abs(gap) <= 1e-9 * Math.max(Math.abs(now), Math.abs(then))) return '±0';
+  if (Math.abs(gap) <= 1e-9 * Math.max(Math.abs(now), Math.abs(then))) return null;
   return show(gap * from, by, { signed: true, prefix, way, digits: by === 'dB' ? undefined : 2 });
 }
 

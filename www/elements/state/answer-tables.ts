@@ -60,7 +60,7 @@ function cell(context: CellContext, key: string, path: string, answers: Figures,
   const value = valueAt(answers, path);
   const against = pins.flatMap(({ name, outcome }) => {
     const gap = difference(context, key, value, valueAt(outcome?.answers ?? {}, path));
-    return gap === null ? [] : [`${gap} against ${name}`];
+    return gap === null ? [] : [`${gap} against\u00a0${name}`];
   });
   return { lines: answerLines(context, key, value), against, blank: false };
 }

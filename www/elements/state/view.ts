@@ -2,6 +2,7 @@ import {
   answerFigure, answerWords, dangerSteps, inputWords, labelOf, partEcho, problemText, readAs, roleWords, told, wordsOf, type Lead,
 } from '../../words/index.js';
 import { lowered } from '../../words/plain.js';
+import { show } from '../../words/quantity.js';
 import { answerTables, oneAnswer, type Column, type Pinned, type Table } from './answer-tables.js';
 import { answerText, type CellContext } from './answer-cells.js';
 import { pinName, type Desk } from './desk.js';
@@ -12,6 +13,7 @@ import { leaves, leafText, rowFor, textsOf, type Leaf } from './leaves.js';
 import { general, valueAt } from './paths.js';
 import type { Preferences } from './preferences.js';
 import { waitingFor, type Waiting } from './stale.js';
+import { switched } from './switched.js';
 import type { Work } from './works.js';
 
 /** Everything that the page of one lug shows, made from the desk. */
@@ -50,7 +52,8 @@ export function viewOf(desk: Desk): View | null {
   for (const problem of work.problems) if (!said.has(problem.field)) said.set(problem.field, refusal(problem));
   const texts = textsOf(words, all, way);
   const position = work.outcome === null ? lug.position : Math.min(lug.position, Math.max(0, columnCount(words, work.good ?? full) - 1));
-  const situation = work.outcome === null || work.good === null ? null : situationOf(desk, calculator, work, position);
+  const circuit = switched(work.outcome?.circuit, position);
+  const situation = work.outcome === null || work.good === null ? null : situationOf(desk, calculator, work, position, circuit);
   return {
     lug: { ...lug, position },
     calculator,
@@ -62,7 +65,7 @@ export function viewOf(desk: Desk): View | null {
     work,
     situation,
     lead: situation === null ? null : words.lead(situation),
-    circuit: switched(work.outcome?.circuit, position),
+    circuit,
     problems: said,
     general: said.get('') ?? null,
     waiting: waitingFor(words, work.outcome?.circuit, work.problems, work.good, way),
@@ -73,10 +76,10 @@ export function viewOf(desk: Desk): View | null {
 }
 
 /** What sentences are made from: the last good outcome and the inputs that it is for. */
-export function situationOf(desk: Desk, calculator: Calculator, work: Work, position: number): Situation {
+function situationOf(desk: Desk, calculator: Calculator, work: Work, position: number, circuit: Netlist | null): Situation {
   const good = work.good ?? {};
   const inputs = asFigures(good, leaves(calculator.inputs, good), desk.readings);
-  return { inputs, outcome: work.outcome ?? {}, position, way: desk.preferences };
+  return { inputs, outcome: { ...work.outcome, circuit }, position, way: desk.preferences };
 }
 
 function columnCount(words: CalculatorWords, full: Figures): number {
@@ -94,13 +97,6 @@ function columnsOf(words: CalculatorWords, full: Figures, position: number): rea
     const label = typeof record['label'] === 'string' ? record['label'].trim() : '';
     return { name: label === '' ? `${k + 1}` : `${k + 1} ${label}`, value: texts.join(' '), current: k === position };
   });
-}
-
-/** The netlist with its switch where the person has it. */
-function switched(circuit: Netlist | null | undefined, position: number): Netlist | null {
-  if (circuit === null || circuit === undefined) return null;
-  const parts = circuit.parts.map((part) => (part.kind === 'switch' ? { ...part, value: position + 1 } : part));
-  return { ...circuit, parts };
 }
 
 /** What cells of answers are made with. */
@@ -150,9 +146,17 @@ export function echoOf(desk: Desk, view: View, path: string): string {
   const said = desk.reading(leaf.value, leaf.row.unit ?? '1');
   if (said === undefined || !('value' in said)) return '';
   if (said.value === 0 && leaf.row.zero === 'none') return 'Read as 0: none.';
+  if (inputWords(view.words, path).percent === true) return `Read as ${knobWords(view, path, said.value)}.`;
   const circuit = view.stale || view.situation === null ? '' : partEcho(path, view.situation.outcome, view.way);
-  const unit = inputWords(view.words, path).percent === true ? '1' : (leaf.row.unit ?? '1');
-  return `${readAs(unit, said, view.way)} ${circuit}`.trim();
+  return `${readAs(leaf.row.unit ?? '1', said, view.way)} ${circuit}`.trim();
+}
+
+/** A knob's place, and the ohms below its wiper where the pot is known: "45 %: 450 kΩ below the wiper". */
+export function knobWords(view: View, path: string, place: number): string {
+  const percent = show(place * 100, '%', { digits: 3, way: view.way });
+  const pot = view.circuit?.parts.find((part) => part.field === path && part.kind === 'potentiometer');
+  if (typeof pot?.value !== 'number') return percent;
+  return `${percent}: ${show(place * pot.value, 'Ω', { way: view.way })} below the wiper`;
 }
 
 /** The text of a field as it stands. */

@@ -12,7 +12,7 @@ export class TsWiring extends LitElement {
   static override styles = [ground, type, css`
     figure { margin: 0 0 18px; }
     figcaption { font: italic 400 1rem/1.4 var(--book); }
-    .socket { max-width: 320px; width: 100%; height: auto; }
+    .socket { max-width: 380px; width: 100%; height: auto; }
     text { font: 500 13px var(--instrument); fill: var(--ink); }
     .pin { font-weight: 700; }
     ol { counter-reset: join; }
@@ -39,7 +39,7 @@ export class TsWiring extends LitElement {
       const angle = ((Number(pin) - 1 + first) / slots) * 2 * Math.PI;
       return { x: 150 - 46 * Math.sin(angle), y: 92 + 46 * Math.cos(angle), angle };
     };
-    return html`<figure><svg class="socket" viewBox="0 0 300 184" role="img" aria-label=${`${kind ?? ''} socket from below`}>${svg`
+    return html`<figure><svg class="socket" viewBox="-40 0 380 184" role="img" aria-label=${`${kind ?? ''} socket from below`}>${svg`
       <circle cx="150" cy="92" r="62" fill="var(--plate)" stroke="var(--ink)" stroke-width="2.2"></circle>
       ${base === 'octal' ? svg`<circle cx="150" cy="92" r="16" fill="none" stroke="var(--ink)" stroke-width="1.5"></circle><path d="M146 108v6h8v-6" fill="var(--ink)"></path>` : nothing}
       ${pins.map(({ pin, electrode }) => {
