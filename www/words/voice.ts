@@ -134,6 +134,11 @@ export const VOICE: CalculatorWords = {
       phrase: 'the resistance ahead of the capacitor',
       help: 'What the coupling capacitor sees at the plate: the tube and the plate resistor together.',
     },
+    load_ohms_seen: {
+      label: 'What it works into',
+      phrase: 'what the capacitor works into',
+      help: 'Tone, level and load together, at 1 kHz.',
+    },
   },
   curves: {
     response: {

@@ -1,5 +1,6 @@
 use alloc::{string::String, vec::Vec};
 
+use super::wiring::is_built;
 use crate::{
     calculators::PartRow,
     circuit::{Circuit, DcPoint, Kind, Part},
@@ -53,7 +54,7 @@ pub(in crate::calculators) struct Buying<'a> {
 
 /// Every part of `circuit` to buy, in its order, each with the margin rule it was sized by.
 pub(in crate::calculators) fn parts(circuit: &Circuit, buying: &Buying) -> Vec<PartRow> {
-    let bought = circuit.parts().map(|(_, part)| part).filter(|part| !part.reference.is_empty());
+    let bought = circuit.parts().map(|(_, part)| part).filter(|part| is_built(part));
     bought.filter_map(|part| row(buying, part)).collect()
 }
 

@@ -8,8 +8,17 @@ use alloc::{
 use super::TubeAtSocket;
 use crate::{
     calculators::WiringStep,
-    circuit::{Circuit, Kind, NodeId},
+    circuit::{Circuit, GROUND, Kind, NodeId, Part},
 };
+
+/// Roles of parts that are inside what comes before or after the stage: drawn, for the answers depend on them, but
+/// neither bought nor wired here.
+const ELSEWHERE: [&str; 4] = ["source_resistance", "microphone_capacitance", "load", "load_capacitance"];
+
+/// Whether a part is one that the builder of this stage buys and joins.
+pub(in crate::calculators) fn is_built(part: &Part) -> bool {
+    !part.reference.is_empty() && !ELSEWHERE.contains(&part.role)
+}
 
 /// What to join to what, in the order of work: the heater first and twisted, then each part by its legs.
 ///
@@ -35,12 +44,19 @@ pub(in crate::calculators) fn wiring(
             }
         }
     }
+    for at in tubes {
+        for (index, _) in at.nodes.iter().enumerate().filter(|(_, node)| **node == GROUND) {
+            if let Some(pin) = pin_of(at, index) {
+                join(pin, circuit.name(GROUND).to_string(), None);
+            }
+        }
+    }
     let seen = |node: NodeId| seen_as.iter().find(|(from, _)| *from == node).map_or(node, |(_, to)| *to);
     let place = |node: NodeId| {
         let node = seen(node);
         pin_at(tubes, node).unwrap_or_else(|| circuit.name(node).to_string())
     };
-    for (_, part) in circuit.parts().filter(|(_, part)| !part.reference.is_empty()) {
+    for (_, part) in circuit.parts().filter(|(_, part)| is_built(part)) {
         let legs: Vec<&str> = match part.kind {
             Kind::Potentiometer { .. } => vec!["top", "wiper", "bottom"],
             Kind::Switch { .. } => {
@@ -69,11 +85,14 @@ pub(in crate::calculators) fn wiring(
     steps
 }
 
-/// The pin that a node can be reached at.
+/// The pin that a node can be reached at; ground is a place of its own.
 pub(in crate::calculators) fn pin_at(tubes: &[TubeAtSocket], node: NodeId) -> Option<String> {
-    tubes.iter().find_map(|at| {
-        let index = at.nodes.iter().position(|own| *own == node)?;
-        let pin = at.tube?.pins.iter().find(|pin| pin.electrode.of_first_section() == Some(index))?;
-        Some(format!("{}.{}", at.reference, pin.pin))
-    })
+    let node = Some(node).filter(|node| *node != GROUND)?;
+    tubes.iter().find_map(|at| pin_of(at, at.nodes.iter().position(|own| *own == node)?))
+}
+
+/// The pin of an electrode of the section used: 0 plate, 1 grid, 2 cathode.
+fn pin_of(at: &TubeAtSocket, electrode: usize) -> Option<String> {
+    let pin = at.tube?.pins.iter().find(|pin| pin.electrode.of_first_section() == Some(electrode))?;
+    Some(format!("{}.{}", at.reference, pin.pin))
 }

@@ -1,5 +1,7 @@
 //! A microphone stage with a switched coupling capacitor, tone and level.
 
+#[cfg(test)]
+mod checks;
 mod lift;
 mod netlist;
 mod wish;
@@ -86,4 +88,5 @@ static ANSWERS: &[Answer] = &[
     Answer::quantity("plate_resistance", Unit::Ohm).null_means("no_current"),
     Answer::quantity("mu", Unit::One).null_means("no_current"),
     Answer::quantity("source_ohms_seen", Unit::Ohm).each("positions"),
+    Answer::quantity("load_ohms_seen", Unit::Ohm).each("positions"),
 ];

@@ -54,8 +54,9 @@ pub(super) fn work(inputs: &Inputs, want: Want) -> Result<Outcome, Vec<Problem>>
         outcome.answer("lift_db", lifts.iter().copied().map(Value::from).collect::<Vec<_>>());
         outcome.answer("output_volts", positions.iter().map(volts).collect::<Vec<_>>());
         outcome.answer("headroom_db", headroom.map(|(db, _)| db));
-        let seen = solved(source_ohms_seen(&positions[0], &rest))?;
-        outcome.answer("source_ohms_seen", alloc::vec![seen; count]);
+        let (source, load) = solved(ohms_seen(&positions[0], &rest))?;
+        outcome.answer("source_ohms_seen", alloc::vec![source; count]);
+        outcome.answer("load_ohms_seen", alloc::vec![load; count]);
         answer_rest(&mut outcome, &positions[0].amplifier, &rest);
     }
     if want.cautions {
@@ -139,14 +140,17 @@ fn tight(outcome: &mut Outcome, found: Option<(f64, usize)>, inputs: &Inputs) {
     );
 }
 
-/// Impedance that the coupling capacitor looks back into, at 1 kHz.
-fn source_ohms_seen(position: &Position, rest: &Rest) -> Result<f64, Fault> {
-    let mut alone = position.amplifier.circuit.clone();
-    let coupling: Vec<_> = alone.parts().filter(|(_, part)| part.role == "coupling").map(|(id, _)| id).collect();
+/// Impedances that the coupling capacitor stands between, at 1 kHz: what it looks back into, and what it feeds.
+fn ohms_seen(position: &Position, rest: &Rest) -> Result<(f64, f64), Fault> {
+    let mut apart = position.amplifier.circuit.clone();
+    let coupling: Vec<_> = apart.parts().filter(|(_, part)| part.role == "coupling").map(|(id, _)| id).collect();
     for id in coupling {
-        alone.set(id, Kind::Capacitor { farads: 0.0 });
+        apart.set(id, Kind::Capacitor { farads: 0.0 });
     }
-    Ok(alone.response(&rest.dc)?.at(1000.0)?.impedance(position.amplifier.plate).magnitude())
+    let feeds = apart.find_node("a").unwrap_or(position.output);
+    let mut response = apart.response(&rest.dc)?;
+    let mut at = response.at(1000.0)?;
+    Ok((at.impedance(position.amplifier.plate).magnitude(), at.impedance(feeds).magnitude()))
 }
 
 fn drawn(positions: &mut [Position], inputs: &Inputs) -> Result<Curve, Fault> {
