@@ -94,8 +94,8 @@ pub fn likely(chance: &mut Chance) -> String {
     }
     match chance.below(8) {
         0 => text.push_str(pick(&LETTERS, chance)),
-        1 => text.push_str(&format!(" ±{} %", figure(chance))),
-        2 => text.push_str(&format!(" {}%", chance.below(120))),
+        1 => text.extend([" ±", &figure(chance), " %"]),
+        2 => text.extend([" ", &chance.below(120).to_string(), "%"]),
         _ => {}
     }
     text
