@@ -1,11 +1,10 @@
 // The static site: one script, one worker, one style sheet, the engine, a page a calculator, the service worker.
-import { createHash } from 'node:crypto';
 import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
-import { dirname, join, relative } from 'node:path';
+import { dirname, join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { build } from 'esbuild';
 
-import { filesUnder } from './sizes.mjs';
+import { hash, sealRelease } from './release.mjs';
 
 const COMMON = { bundle: true, format: 'esm', target: 'es2022', minify: true, legalComments: 'none', write: false };
 
@@ -37,14 +36,9 @@ export async function buildSite(root, dist) {
     put(`${calculator.id}/index.html`, pages.calculatorPage(calculator, catalogue, assets));
   }
   put('_headers', headers(pages.POLICY));
-  const listed = filesUnder(site).filter((file) => !file.endsWith('_headers'));
-  const files = Object.fromEntries(listed.map((file) => [relative(site, file), hash(readFileSync(file))]));
-  const release = hash(JSON.stringify(files)).slice(0, 12);
-  const define = { RELEASE: JSON.stringify(release), FILES: JSON.stringify(files) };
-  put('service-worker.js', await script('www/pages/service-worker.ts', define));
+  await sealRelease(root, site);
 }
 
-const hash = (content) => createHash('sha256').update(content).digest('hex');
 const beside = (name) => JSON.stringify(`./${name.slice('assets/'.length)}`);
 
 /** The catalogue with its words, from the package as built, and the page maker. */

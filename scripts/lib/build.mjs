@@ -10,9 +10,9 @@ import { report } from './sizes.mjs';
 const root = new URL('../..', import.meta.url).pathname;
 const dist = join(root, 'dist');
 
+buildEngine(root);
 rmSync(dist, { recursive: true, force: true });
 mkdirSync(dist, { recursive: true });
-buildEngine(root);
 await buildPackage(root, dist);
 await buildSite(root, dist);
 for (const licence of ['LICENSE-MIT', 'LICENSE-APACHE']) copyFileSync(join(root, licence), join(dist, 'package', licence));

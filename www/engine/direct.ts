@@ -20,10 +20,7 @@ export class Direct implements Transport {
       throw new Lost(String(fault));
     }
     const told = answer({ number: 0, name, args });
-    if ('lost' in told) {
-      this.#opened = undefined;
-      throw new Lost(told.lost);
-    }
+    if ('lost' in told) throw new Lost(told.lost);
     if ('problems' in told) throw new Refused(told.problems);
     return told.gives as Calls[N]['gives'];
   }

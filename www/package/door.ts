@@ -1,4 +1,4 @@
-import initialise, * as wasm from './wasm/tagstrip.js';
+import * as wasm from './wasm/tagstrip.js';
 import type { BareCalculator, BareOutcome, BareReading, BareProblem, Figures } from './kinds.js';
 
 /** What the compiled engine refuses, field by field, before it has its words. */
@@ -15,24 +15,26 @@ export class Refusal extends Error {
 /** Where the engine's bytes come from: bytes, a response, an address; nothing means beside this module. */
 export type Source = BufferSource | Response | URL | string | WebAssembly.Module;
 
-/** Loads the engine once. */
+let compiled: WebAssembly.Module | undefined;
+
+/** Loads the engine. */
 export async function open(source?: Source): Promise<void> {
-  const bytes = await fetched(source ?? new URL('./tagstrip.wasm', import.meta.url));
-  await initialise({ module_or_path: bytes });
+  compiled = await moduleOf(source ?? new URL('./tagstrip.wasm', import.meta.url));
+  wasm.renew(compiled);
 }
 
-async function fetched(source: Source): Promise<BufferSource | WebAssembly.Module> {
+async function moduleOf(source: Source): Promise<WebAssembly.Module> {
+  if (source instanceof WebAssembly.Module) return source;
   if (typeof source === 'string' || source instanceof URL) {
     const address = String(source);
-    if (address.startsWith('file:')) return readFile(address);
-    return fetched(await fetch(source));
+    return moduleOf(address.startsWith('file:') ? await readFile(address) : await fetch(source));
   }
   // A server that gives the wrong type of content makes streaming compilation fail; bytes always do.
   if (typeof Response !== 'undefined' && source instanceof Response) {
     if (!source.ok) throw new Error(`The engine did not arrive: ${source.status}.`);
-    return source.arrayBuffer();
+    return WebAssembly.compile(await source.arrayBuffer());
   }
-  return source as BufferSource | WebAssembly.Module;
+  return WebAssembly.compile(source as BufferSource);
 }
 
 async function readFile(address: string): Promise<BufferSource> {
@@ -41,25 +43,27 @@ async function readFile(address: string): Promise<BufferSource> {
   return new Uint8Array(await read(new URL(address)));
 }
 
-function refusing<T>(call: () => unknown): T {
+function calling<T>(call: () => unknown): T {
   try {
     return call() as T;
   } catch (fault) {
     if (Array.isArray(fault)) throw new Refusal(fault as BareProblem[]);
+    // Whatever else is thrown leaves the instance in an unknown state: the next call has a fresh one.
+    if (compiled !== undefined) wasm.renew(compiled);
     throw fault;
   }
 }
 
 /** Every calculator, without its words. */
-export const catalogue = (): readonly BareCalculator[] => wasm.catalogue() as readonly BareCalculator[];
+export const catalogue = (): readonly BareCalculator[] => calling(() => wasm.catalogue());
 
 /** Works a calculator. */
 export const work = (id: string, inputs: Figures, want?: readonly string[]): BareOutcome =>
-  refusing(() => wasm.work(id, inputs, want));
+  calling(() => wasm.work(id, inputs, want));
 
 /** Reads a figure as typed. */
 export const read = (text: string, unit: string, shown?: string): BareReading =>
-  refusing(() => wasm.read_quantity(text, unit, shown));
+  calling(() => wasm.read_quantity(text, unit, shown));
 
 /** The next preferred value of a series, or nothing. */
 export const step = (value: number, series: string, up: boolean): number | null => wasm.step(value, series, up) ?? null;

@@ -5,8 +5,10 @@ declare const self: ServiceWorkerGlobalScope & typeof globalThis;
 declare const RELEASE: string;
 declare const FILES: Readonly<Record<string, string>>;
 
-const CACHE = `tagstrip-${RELEASE}`;
 const here = new URL('./', self.location.href);
+/** Another copy of the site at another path of this host has caches of its own. */
+const OURS = `tagstrip ${here.pathname} `;
+const CACHE = OURS + RELEASE;
 
 async function hashOf(body: ArrayBuffer): Promise<string> {
   const bytes = new Uint8Array(await crypto.subtle.digest('SHA-256', body));
@@ -15,25 +17,28 @@ async function hashOf(body: ArrayBuffer): Promise<string> {
 
 /** A file as the network has it, if it is this release's. */
 async function fetched(path: string): Promise<Response> {
-  const response = await fetch(new URL(path, here), { cache: 'no-store', redirect: 'error' });
-  const body = await response.clone().arrayBuffer();
+  const response = await fetch(new URL(path, here), { cache: 'no-store' });
+  const body = await response.arrayBuffer();
   if (!response.ok || (await hashOf(body)) !== FILES[path]) throw new Error(`${path} is not of this release`);
-  return response;
+  // Made anew, since a navigation takes no answer that was redirected, as some hosts do with `index.html`.
+  return new Response(body, { headers: { 'content-type': response.headers.get('content-type') ?? '' } });
 }
 
 /** All or nothing: one wrong file and the old release stays. */
 async function install(): Promise<void> {
-  const cache = await caches.open(CACHE);
-  await Promise.all(
-    Object.keys(FILES).map(async (path) => {
-      await cache.put(new URL(path, here), await fetched(path));
-    }),
-  );
+  const files = await Promise.all(Object.keys(FILES).map(async (path) => ({ path, file: await fetched(path) })));
+  try {
+    const cache = await caches.open(CACHE);
+    for (const { path, file } of files) await cache.put(new URL(path, here), file);
+  } catch (fault) {
+    await caches.delete(CACHE);
+    throw fault;
+  }
 }
 
 async function clear(): Promise<void> {
   for (const name of await caches.keys()) {
-    if (name.startsWith('tagstrip-') && name !== CACHE) await caches.delete(name);
+    if (name.startsWith(OURS) && name !== CACHE) await caches.delete(name);
   }
 }
 
@@ -41,13 +46,17 @@ async function clear(): Promise<void> {
 function listed(address: string): string | undefined {
   const url = new URL(address);
   if (url.origin !== here.origin || !url.pathname.startsWith(here.pathname)) return undefined;
-  const path = decodeURIComponent(url.pathname.slice(here.pathname.length));
+  const path = url.pathname.slice(here.pathname.length);
   return [path, `${path}index.html`, `${path}/index.html`].find((candidate) => Object.hasOwn(FILES, candidate));
 }
 
 async function answer(path: string, request: Request): Promise<Response> {
+  const url = new URL(request.url);
+  // Without its slash a folder's page would take its relative addresses from the folder above.
+  if (path === `${url.pathname.slice(here.pathname.length)}/index.html`) return Response.redirect(`${url.pathname}/`, 301);
   const kept = await (await caches.open(CACHE)).match(new URL(path, here));
-  return kept ?? fetch(request);
+  // The browser may have cleared what was kept. The network's file will do if it is the same, or if it is a whole page.
+  return kept ?? (request.mode === 'navigate' ? fetch(request) : fetched(path));
 }
 
 self.addEventListener('install', (event) => event.waitUntil(install()));

@@ -1,5 +1,6 @@
 import '../elements/app/ts-app.js';
 import { pageEngine } from '../engine/index.js';
+import { keepOnDevice } from './releases.js';
 import { scriptAddress } from './trusted.js';
 
 /** Names of the built files, relative to this script. Filled in by the build. */
@@ -9,10 +10,8 @@ declare const WASM: string;
 const wasm = (): URL => new URL(WASM, import.meta.url);
 const worker = (): Worker => new Worker(scriptAddress(`${WORKER}?${WASM}`), { type: 'module' });
 
-for (const app of document.querySelectorAll('ts-app')) app.engine = pageEngine(worker, wasm);
-
-if ('serviceWorker' in navigator) {
-  const address = scriptAddress('../service-worker.js');
-  // Where it cannot be had (a sandbox, a file, a refusal of storage) the page works as long as there is a network.
-  navigator.serviceWorker.register(address as unknown as string).catch(() => undefined);
+const app = document.querySelector('ts-app');
+if (app !== null) {
+  app.engine = pageEngine(worker, wasm);
+  if ('serviceWorker' in navigator) keepOnDevice(scriptAddress('../service-worker.js'), app).catch(() => undefined);
 }

@@ -112,7 +112,7 @@ export function staleWords(waiting: readonly { readonly reference: string; reado
 export const STATES = {
   offline: 'No network. Everything here works without one.',
   offlineReady: 'Kept on this device: it works without a network from now on.',
-  update: 'A newer release is here. It comes in when you next load the page; nothing you typed is lost.',
+  update: 'A newer release is here. It comes in once every page of this site has been closed; nothing you typed is lost.',
   storageRefused: 'This browser keeps nothing for this page. Save to a file, or keep the link, before you close it.',
   storageFull: 'There is no room left to keep this build. Save it to a file.',
   otherTab: 'This build is open in another tab. What was changed last is what is kept.',

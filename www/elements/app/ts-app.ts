@@ -115,7 +115,7 @@ export class TsApp extends LitElement {
       @ts-copy-link=${() => { void this.#copyLink(); }} @ts-copy-text=${() => { void this.#copyText(); }} @ts-save-file=${() => { this.#save(); }}
       @ts-open-file=${(event: CustomEvent<string>) => { this.#session?.openText(event.detail); this.#went(); }}
       @ts-bring-back=${() => { this.#session?.bringBack(); this.#went(); }} @ts-example=${() => { this.#session?.replace(EXAMPLE, 'speech'); this.#went(); }}>
-      <a class="skip" href="#main" @click=${this.#skip}>To the answers</a>
+      <nav aria-label="On this page"><header><a class="skip" href="#main" @click=${this.#skip}>To the answers</a></header></nav>
       <ts-strip .lugs=${lugs} .at=${at} .name=${build.name} .home=${this.#address?.of('') ?? '#'}></ts-strip>
       <main tabindex="-1">
         ${this.said.map((said) => html`<ts-notice .text=${said.text} .action=${said.action} .close=${SAY.close} @ts-act=${() => { this.#act(said); }} @ts-dismiss=${() => { this.#unsay(said.key); }}></ts-notice>`)}
