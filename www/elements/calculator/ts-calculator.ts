@@ -64,7 +64,7 @@ export class TsCalculator extends LitElement {
     const view = viewOf(desk);
     if (view === null) return html`<p class="waiting" role="status">${desk.lost ? STATES.engineMissing : desk.catalogue.length === 0 ? STATES.loading : `This page has no calculator called “${desk.lug.calculator}”. What is in it is kept.`}</p>`;
     return html`<div @ts-type=${this.#handlers.type} @ts-step=${this.#handlers.step} @ts-turn=${this.#handlers.turn} @ts-open=${this.#opened} @ts-close=${() => { this.#close(); }}
-      @ts-danger=${() => { this.#lead('danger'); }} @ts-pin=${this.#handlers.pin} @ts-unpin=${this.#handlers.unpin} @ts-name-pin=${this.#handlers.namePin} @ts-take-pin=${this.#handlers.takePin}>
+      @ts-danger=${() => { this.#lead('danger'); }} @ts-pin=${this.#handlers.pin} @ts-unpin=${this.#handlers.unpin} @ts-name-pin=${this.#handlers.namePin} @ts-take-pin=${this.#handlers.takePin} @keydown=${this.#escape}>
       ${this.#header(view)}
       <div class="page">${this.#top(view)}
         <div class="full"><ts-drawing calculator=${view.calculator.id} .circuit=${view.circuit} .texts=${view.texts} .tags=${tagsOf(view)} .labels=${labelsOf(view)}
@@ -120,6 +120,10 @@ export class TsCalculator extends LitElement {
     if (known === undefined) return;
     this.open = field;
     this.reference = besideOf(reference);
+  };
+
+  readonly #escape = (event: KeyboardEvent): void => {
+    if (event.key === 'Escape') this.#close();
   };
 
   #close(): void {

@@ -31,7 +31,7 @@ export class TsCaution extends LitElement {
     const held = texts(caution.figures, 'capacitors');
     const steps = dangerSteps(figure(caution.figures, 'wait_seconds') ?? figure(caution.figures, 'own_seconds'), held, this.way);
     return html`<section class="danger" tabindex="-1" aria-labelledby="heading">
-      <div class="head">${ICONS.danger(38)}<div><h3 id="heading">${heading}</h3><p>${text}</p></div></div>
+      <div class="head">${ICONS.danger(38)}<div><h2 id="heading">${heading}</h2><p>${text}</p></div></div>
       <ol>${steps.map(({ word }, k) => html`<li><span>${k + 1}</span><b>${word}</b></li>`)}</ol>
       <details><summary><span>What each step means</span></summary>
         <ol class="long">${steps.map(({ word, more }, k) => html`<li><b>${k + 1}. ${word}.</b> ${more}</li>`)}</ol>
@@ -45,7 +45,7 @@ export class TsCaution extends LitElement {
     return html`<section class="limit" tabindex="-1" aria-labelledby="heading">
       <div class="edge hatched-ink"></div>
       <div class="mark">${ICONS.limit(30)}</div>
-      <div class="body"><h3 id="heading">${heading}</h3>
+      <div class="body"><h2 id="heading">${heading}</h2>
         ${given === undefined ? nothing : gauge(given, this.way)}
         <p>${text}</p>
         ${mend === null ? nothing : html`<button @click=${() => { tell(this, 'ts-type', { path: mend.path, value: mend.text }); }}>${mend.words}</button>`}
@@ -56,7 +56,7 @@ export class TsCaution extends LitElement {
 
 function note({ heading, text }: CautionWords): TemplateResult {
   return html`<section class="note-box" aria-labelledby="heading">
-    <div class="mark">${ICONS.note(30)}</div><div class="body"><h3 id="heading">${heading}</h3><p>${text}</p></div>
+    <div class="mark">${ICONS.note(30)}</div><div class="body"><h2 id="heading">${heading}</h2><p>${text}</p></div>
   </section>`;
 }
 
