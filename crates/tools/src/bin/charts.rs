@@ -1,0 +1,12 @@
+//! Prints how near the tubes come to published resistance-coupled charts; fails where a bound is not kept.
+
+#[path = "../charts.rs"]
+mod charts;
+
+use std::process::ExitCode;
+
+fn main() -> ExitCode {
+    let figures = charts::figures();
+    figures.iter().for_each(|figure| println!("{figure}"));
+    if figures.iter().all(charts::Figure::holds) { ExitCode::SUCCESS } else { ExitCode::FAILURE }
+}
