@@ -38,6 +38,14 @@ fn holds(text: &str, unit: Unit, shown: Option<Prefix>) {
 }
 
 #[test]
+fn a_text_as_long_as_one_may_be_is_offered_nothing_longer() {
+    for unit in Unit::ALL {
+        holds(&"9".repeat(80), unit, None);
+        holds(&format!("{}.{}", "9".repeat(30), "7".repeat(49)), unit, None);
+    }
+}
+
+#[test]
 fn any_text_is_read_or_refused_with_texts_that_are_read() {
     let mut chance = Chance::new(3);
     for _ in 0..200_000 {

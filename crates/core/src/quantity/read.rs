@@ -116,6 +116,10 @@ fn quantity(text: &str, unit: Unit, shown: Option<Prefix>) -> Result<Reading, Fa
 /// Puts the texts of a fault that are read among the mends; of one that raises a question, its answers.
 fn offer(fault: &Fault, unit: Unit, shown: Option<Prefix>, depth: u32, mends: &mut Vec<Mend>) {
     for text in &fault.instead {
+        // Putting a word behind may have made it too long.
+        if spell(text).as_deref() != Some(text) {
+            continue;
+        }
         match attempt(text, unit, shown) {
             Ok(reading) => {
                 if mends.len() < MOST_MENDS && mends.iter().all(|mend| mend.text != *text) {
