@@ -31,7 +31,7 @@ export async function buildSite(root, dist) {
   const { catalogue, pages } = await words(root, dist);
   const assets = { script: page, style };
   put('index.html', pages.indexPage(catalogue, assets));
-  put('how-we-know/index.html', pages.knownPage(catalogue, assets));
+  put('how-we-know/index.html', pages.knownPage(catalogue, assets, readFileSync(join(root, 'www/pages/tubes.tsv'), 'utf8')));
   for (const calculator of catalogue) {
     put(`${calculator.id}/index.html`, pages.calculatorPage(calculator, catalogue, assets));
   }

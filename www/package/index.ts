@@ -7,9 +7,9 @@
  * const { answers } = work('stage', { tube: '12AX7', supply_volts: '250 V', plate_ohms: '100k', cathode_ohms: '1k5' });
  * ```
  */
-import { dressCatalogue, dressCautions, dressCurves, dressProblems, readingWords } from '../words/index.js';
+import { dressCatalogue, dressCautions, dressCurves, dressProblems, readingWords, unreadText } from '../words/index.js';
 import * as door from './door.js';
-import type { BareOutcome, Dressed, Figures, Outcome, Problem, Reading, TitledCurve, Want } from './kinds.js';
+import type { BareProblem, Dressed, Figures, Outcome, Problem, Reading, TitledCurve, Want } from './kinds.js';
 
 export { show_quantity } from '../words/index.js';
 export type * from './kinds.js';
@@ -47,7 +47,9 @@ export function catalogue(): readonly Dressed[] {
 
 /** Works a calculator. `want` says what is computed; answers and cautions if it is left out. */
 export function work(id: string, inputs: Figures = {}, { want }: { readonly want?: readonly Want[] } = {}): Outcome {
-  const { cautions, curves, ...rest } = refused(() => door.work(id, inputs, want), id, inputs);
+  const { cautions, curves, ...rest } = refused(() => door.work(id, inputs, want), (problems) =>
+    dressProblems(problems, catalogue().find((calculator) => calculator.id === id), inputs),
+  );
   return {
     ...rest,
     ...(cautions === undefined ? {} : { cautions: dressCautions(cautions, inputs) }),
@@ -57,7 +59,9 @@ export function work(id: string, inputs: Figures = {}, { want }: { readonly want
 
 /** Reads a figure as a person writes it; `reading` is the echo to check it by. */
 export function read_quantity(text: string, unit: string, shown_prefix?: string): Reading {
-  const reading = refused(() => door.read(text, unit, shown_prefix), undefined, {});
+  const reading = refused(() => door.read(text, unit, shown_prefix), (problems) =>
+    problems.map((problem) => ({ ...problem, text: unreadText(problem, text, unit) })),
+  );
   const { value, tolerance } = reading;
   return {
     value,
@@ -66,11 +70,10 @@ export function read_quantity(text: string, unit: string, shown_prefix?: string)
   };
 }
 
-function refused<T extends BareOutcome | ReturnType<typeof door.read>>(call: () => T, id: string | undefined, inputs: Figures): T {
+function refused<T>(call: () => T, told: (problems: readonly BareProblem[]) => readonly Problem[]): T {
   try {
     return call();
   } catch (fault) {
-    if (!(fault instanceof door.Refusal)) throw fault;
-    throw new InputError(dressProblems(fault.problems, catalogue().find((calculator) => calculator.id === id), inputs));
+    throw fault instanceof door.Refusal ? new InputError(told(fault.problems)) : fault;
   }
 }

@@ -119,14 +119,29 @@ ${shelf(all, '.')}
   return frame({ title: SAY.site, summary: SAY.siteLine, root: '.', body }, assets, 'root="."');
 }
 
+/** A tab-separated table, its first line the heads. */
+function table(rows: string): string {
+  const [heads = '', ...lines] = rows.trim().split('\n');
+  const cells = (line: string, tag: string): string =>
+    `<tr>${line.split('\t').map((cell) => `<${tag}>${escaped(cell)}</${tag}>`).join('')}</tr>`;
+  return `<div class="scrolls" tabindex="0" role="region" aria-label="${escaped(TUBES_TITLE)}"><table>
+<thead>${cells(heads, 'th')}</thead>
+<tbody>${lines.map((line) => cells(line, 'td')).join('\n')}</tbody>
+</table></div>`;
+}
+
+const TUBES_TITLE = 'The fitted tubes';
+
 /** How far the figures were held against what others published. */
-export function knownPage(all: readonly Dressed[], assets: Assets): string {
+export function knownPage(all: readonly Dressed[], assets: Assets, tubes: string): string {
   const sections = HOW_WE_KNOW.map(
     ({ heading, paragraphs }) => `<h2>${escaped(heading)}</h2>\n${paragraphs.map((line) => `<p>${escaped(line)}</p>`).join('\n')}`,
   );
   const body = `<main class="static">
 <h1>${escaped(HOW_WE_KNOW_TITLE)}</h1>
 ${sections.join('\n')}
+<h2>${escaped(TUBES_TITLE)}</h2>
+${table(tubes)}
 ${shelf(all, '..')}
 </main>`;
   const page = { title: `${HOW_WE_KNOW_TITLE}, ${SAY.site}`, summary: SAY.siteLine, root: '..', body };
