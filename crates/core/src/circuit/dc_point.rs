@@ -60,11 +60,12 @@ impl DcPoint {
                 gp: state.gp,
             })
             .collect();
-        let branch_amps = |branch: &Branch| match branch.law {
-            Law::Conductance(siemens) => siemens * (volts[branch.a.0] - volts[branch.b.0]),
+        let siemens = |branch: &Branch| match branch.law {
+            Law::Conductance(siemens) => siemens,
             Law::Capacitance(_) | Law::Inductance { .. } => 0.0,
         };
-        let currents = Currents::new(&network, branch_amps, |tube| tubes[tube].amps);
+        let across = |a: NodeId, b: NodeId| volts[a.0] - volts[b.0];
+        let currents = Currents::new(&network, siemens, across, |tube| tubes[tube].amps);
         let taken = |(id, part): (PartId, &Part)| {
             let terminals = part.nodes.iter().zip(currents.of(id));
             terminals.map(|(node, amps)| volts.get(node.0).map_or(0.0, |volts| volts * amps)).sum()

@@ -6,11 +6,12 @@ use super::{
     GROUND, Parameter,
     network::{Branch, Law, Valve},
     rigid::{Mode, Rigid},
+    sets::Sets,
 };
 
 /// Leakage of a capacitor that holds an otherwise undefined node: its conductance per farad (a time constant of thirty
-/// years). In proportion to the farads, so that the node stands where the capacitances alone would divide the volts.
-const LEAK_PER_FARAD: f64 = 1e-9;
+/// thousand years: through the node it also joins those on its other sides, and must not show there). In proportion to the farads, so that the node stands where the capacitances alone would divide the volts.
+const LEAK_PER_FARAD: f64 = 1e-12;
 
 /// From a node that nothing at all defines, to ground.
 const LAST_LEAK: f64 = 1e-15;
@@ -20,7 +21,7 @@ const LAST_LEAK: f64 = 1e-15;
 ///
 /// A tube is half a path: a lone one can only be cut off, two in series (a cascode) define the node between them.
 pub(super) fn join_islands(rigid: &Rigid, branches: &mut Vec<Branch>, valves: &[Valve], mode: Mode) {
-    let mut sets = Sets((0..rigid.root.len()).collect());
+    let mut sets = Sets::apart(rigid.root.len());
     let class = |branch: &Branch| (rigid.class[branch.a.0], rigid.class[branch.b.0]);
     for branch in branches.iter() {
         if mode == Mode::Ac || matches!(branch.law, Law::Conductance(_)) {
@@ -64,24 +65,5 @@ pub(super) fn join_islands(rigid: &Rigid, branches: &mut Vec<Branch>, valves: &[
             let (a, b, ends) = (rigid.root[class], GROUND, (0, 1));
             branches.push(Branch { part: None, a, b, ends, law, parameter: Parameter::Leakage, by_setting: 0.0 });
         }
-    }
-}
-
-/// Which things hang together.
-struct Sets(Vec<usize>);
-
-impl Sets {
-    fn of(&self, mut member: usize) -> usize {
-        while self.0[member] != member {
-            member = self.0[member];
-        }
-        member
-    }
-
-    /// The lowest member stands for its set, so that ground's set is 0.
-    fn join(&mut self, one: usize, other: usize) {
-        let (one, other) = (self.of(one), self.of(other));
-        let (low, high) = if one < other { (one, other) } else { (other, one) };
-        self.0[high] = low;
     }
 }

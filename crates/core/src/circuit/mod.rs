@@ -31,6 +31,7 @@ mod response_sensitivity;
 mod rigid;
 mod root;
 mod scalar;
+mod sets;
 mod sums;
 mod sweep;
 

@@ -100,7 +100,7 @@ impl Circuit {
     ///
     /// Newton steps on the tubes' exact derivatives, damped by the natural monotonicity test, then pseudo-transient
     /// continuation where that stalls; then polished until rounding is all that is left. A node that no direct current
-    /// can reach stands where the leakage of its capacitors (a time constant of thirty years) puts it.
+    /// can reach stands where the leakage of its capacitors (a time constant of thirty thousand years) puts it.
     ///
     /// # Errors
     /// [`Fault::NoConvergence`], [`Fault::Shorted`], [`Fault::Singular`].

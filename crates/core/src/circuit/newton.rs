@@ -20,8 +20,8 @@ const LEAST_SHARE: f64 = 1.0 / 64.0;
 /// The tubes' law holds within these volts; a step that overshoots is judged by its edge.
 const FAR: f64 = 1e5;
 /// A tube in deep cut-off keeps this much conductance in the matrix (never in the answer), so that a node between two
-/// such tubes stays where it is instead of anywhere.
-pub(super) const LEAST_GP: f64 = 1e-15;
+/// such tubes stays where it is instead of anywhere. Far below any leakage, which must still tell.
+pub(super) const LEAST_GP: f64 = 1e-60;
 
 /// The state of the search.
 pub(super) struct Newton<'n> {
@@ -199,18 +199,19 @@ impl<'n> Newton<'n> {
         for _ in 0..CONTINUATION_STEPS {
             self.step(pace)?;
             let size = self.worst.1;
-            if pace < 1e-6 && size <= NEAR * self.scale() {
+            let near = size <= NEAR * self.scale();
+            if near && pace < 1e-3 {
                 return Ok(true);
             }
             let left = self.remainder(1.0);
-            if left <= 0.5 * size || size == 0.0 {
+            if near || left <= 0.5 * size {
                 self.take_trial();
-                pace *= if left <= 0.1 * size { 0.25 } else { 0.7 };
+                pace *= if near || left <= 0.1 * size { 0.25 } else { 0.7 };
             } else {
                 pace *= 4.0;
             }
-            if !(1e-9..1e12).contains(&pace) {
-                return Ok(pace < 1.0);
+            if pace > 1e12 {
+                return Ok(false);
             }
         }
         Ok(false)

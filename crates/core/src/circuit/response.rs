@@ -181,15 +181,13 @@ impl Phasors<'_> {
     #[must_use]
     pub fn terminal_amps(&self, part: PartId, terminal: usize) -> Complex {
         let response = &*self.response;
-        let branch_amps = |branch: &Branch| {
-            let admittance = branch.law.admittance(response.omega);
-            admittance * self.volts_between(branch.a, branch.b)
-        };
+        let admittance = |branch: &Branch| branch.law.admittance(response.omega);
+        let across = |a: NodeId, b: NodeId| self.volts_between(a, b);
         let tube_amps = |tube: usize| {
             let (valve, (_, gm, gp)) = (&response.network.valves[tube], response.valves[tube]);
             self.volts_between(valve.grid, valve.cathode).scale(gm)
                 + self.volts_between(valve.plate, valve.cathode).scale(gp)
         };
-        Currents::new(&response.network, branch_amps, tube_amps).entering(part, terminal)
+        Currents::new(&response.network, admittance, across, tube_amps).entering(part, terminal)
     }
 }
