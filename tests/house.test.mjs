@@ -164,4 +164,4 @@ test('every check file of the engine is registered, and its tests run as WebAsse
 });
 
 /** Random inputs: the bits are equal, so that once is enough; the rows of the tables run everywhere. */
-const NATIVE_ONLY = new Set(['tests/properties.rs', 'tests/reader.rs']);
+const NATIVE_ONLY = new Set(['tests/properties.rs', 'tests/reader.rs', 'tests/circuit/properties.rs']);
