@@ -22,20 +22,24 @@ const CLEAR = 3;
 const APART = 12;
 /** Steps along a line at which a label is tried. */
 const TRIES = 28;
+/** Points of a line that are looked at: a name is many times wider than the way between them. */
+const POINTS = 80;
 
 /**
  * Places for labels on their lines, one after another: beside its own line, off the others, off the labels before it,
  * towards the left as in a book. Where nothing is free, the place that covers least.
  */
-export function placeLabels(tracks: readonly Track[], widths: readonly number[], area: Rect, taken: readonly Rect[]): readonly (LabelPlace | null)[] {
+export function placeLabels(whole: readonly Track[], widths: readonly number[], area: Rect, taken: readonly Rect[]): readonly (LabelPlace | null)[] {
   const used = [...taken];
+  const tracks = whole.map(thinned);
+  const weights = whole.map((track, index) => track.length / Math.max(tracks[index]?.length ?? 1, 1));
   return tracks.map((track, index) => {
     const width = widths[index] ?? 0;
     if (track.length === 0 || width === 0) return null;
     let best: LabelPlace | null = null;
     let least = Number.POSITIVE_INFINITY;
     for (const place of candidates(track, width, area)) {
-      const cost = price(place.box, tracks, index, used) + (0.4 * (place.x - area.x)) / area.width + (place.far ? 0.9 : 0);
+      const cost = price(place.box, tracks, weights, index, used) + (0.4 * (place.x - area.x)) / area.width + (place.far ? 0.9 : 0);
       if (cost < least) [best, least] = [place, cost];
     }
     // On another name it would be read as neither: then the reading and the table have to name the line.
@@ -43,6 +47,11 @@ export function placeLabels(tracks: readonly Track[], widths: readonly number[],
     if (best !== null) used.push(best.box);
     return best;
   });
+}
+
+function thinned(track: Track): Track {
+  const stride = Math.ceil(track.length / POINTS);
+  return stride === 1 ? track : track.filter((_, k) => k % stride === 0 || k === track.length - 1);
 }
 
 function* candidates(track: Track, width: number, area: Rect): Generator<LabelPlace & { readonly far: boolean }> {
@@ -61,12 +70,12 @@ function* candidates(track: Track, width: number, area: Rect): Generator<LabelPl
   }
 }
 
-function price(box: Rect, tracks: readonly Track[], own: number, used: readonly Rect[]): number {
+function price(box: Rect, tracks: readonly Track[], weights: readonly number[], own: number, used: readonly Rect[]): number {
   let cost = nearest(box, tracks, own);
   const wide = { x: box.x - CLEAR, y: box.y - CLEAR, width: box.width + 2 * CLEAR, height: box.height + 2 * CLEAR };
   tracks.forEach((track, index) => {
     const inside = track.filter(({ x, y }) => x >= wide.x && x <= wide.x + wide.width && y >= wide.y && y <= wide.y + wide.height).length;
-    cost += inside * (index === own ? 0.4 : 0.6);
+    cost += inside * (weights[index] ?? 1) * (index === own ? 0.4 : 0.6);
   });
   for (const other of used) {
     // Names in a row would read as one: more is kept free beside them than over them.

@@ -1,6 +1,6 @@
 import { css, html, LitElement, nothing } from 'lit';
 import { ground, hatching, tables, type } from '../shared/look.js';
-import type { Cell } from '../state/answer-cells.js';
+import { BLANK, type Cell } from '../state/answer-cells.js';
 import type { Column, Table, TableRow } from '../state/answer-tables.js';
 
 /**
@@ -16,6 +16,11 @@ export class TsAnswers extends LitElement {
     td.current, td:not(:last-child) { padding-right: 8px; }
     thead th:not(:first-child, :last-child) { padding-right: 8px; }
     tbody th { overflow-wrap: break-word; }
+    .turned th { font-size: 0.9375rem; }
+    .turned thead th { overflow-wrap: break-word; hyphens: auto; }
+    .turned .current > * { background: var(--plate); }
+    .turned .current > th { box-shadow: inset 4px 0 0 var(--live); padding-left: 12px; font-weight: 700; }
+    td.figure:has(.long) { white-space: normal; }
     .line { display: block; }
     .against { display: block; font-size: 0.875rem; font-weight: 400; color: var(--ink-2); white-space: normal; }
     .blank { font-weight: 400; color: var(--ink-2); }
@@ -35,15 +40,33 @@ export class TsAnswers extends LitElement {
   }
 }
 
-function table({ heading, note, columns, rows }: Table): unknown {
-  const wide = rows.some(({ cells }) => cells.length > 1);
-  const shown = wide ? columns : [];
+/** So many columns of figures fit beside their labels on a phone. */
+const COLUMNS = 3;
+
+function table(whole: Table): unknown {
+  const { heading, note, columns, rows } = whole;
+  if (columns.length > COLUMNS) return turned(whole);
+  const shown = rows.some(({ cells }) => cells.length > 1) ? columns : [];
   return html`<table>
     <thead><tr>
       <th scope="col">${heading}${note === '' ? nothing : html`<span class="note">${note}</span>`}</th>
       ${shown.length === 0 ? html`<th class="figure" scope="col"><span class="aside">value</span></th>` : shown.map(head)}
     </tr></thead>
     <tbody>${rows.map((row) => line(row, shown))}</tbody>
+  </table>`;
+}
+
+/** A table with more items than fit side by side has a row for each of them instead. */
+function turned({ heading, note, columns, rows }: Table): unknown {
+  return html`<table class="turned">
+    <thead><tr>
+      <th scope="col">${heading}${note === '' ? nothing : html`<span class="note">${note}</span>`}</th>
+      ${rows.map(({ label, why }) => html`<th scope="col" class="figure">${label}${why === '' ? nothing : html`<span class="why">${why}</span>`}</th>`)}
+    </tr></thead>
+    <tbody>${columns.map(({ name, value, current }, k) => html`<tr class=${current ? 'current' : ''}>
+      <th scope="row">${name}<span class="note">${value}</span>${current ? html`<span class="aside">, switched in</span>` : nothing}</th>
+      ${rows.map(({ cells }) => cell(cells[k] ?? BLANK, false))}
+    </tr>`)}</tbody>
   </table>`;
 }
 
@@ -61,7 +84,7 @@ function line({ label, cells, why }: TableRow, columns: readonly Column[]): unkn
 
 function cell({ lines, against, blank }: Cell, current: boolean): unknown {
   return html`<td class=${`figure${current ? ' current' : ''}`}>
-    ${lines.map((text) => html`<span class=${blank ? 'line blank' : 'line'}>${text}</span>`)}
+    ${lines.map((text) => html`<span class=${`line${blank ? ' blank' : ''}${text.length > 14 ? ' long' : ''}`}>${text}</span>`)}
     ${against.map((text) => html`<span class="against">${text}</span>`)}
   </td>`;
 }

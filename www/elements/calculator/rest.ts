@@ -12,15 +12,17 @@ import '../share/ts-share.js';
 import '../wiring/ts-wiring.js';
 import '../worked/ts-worked.js';
 
+const NONE: readonly never[] = [];
+
 /** What stands below the form, each behind its heading; what is behind it is worked when it is opened. */
 export function restOf(view: View, desk: Desk): TemplateResult {
   const { outcome } = view.work;
   const { headings, settings } = SAY;
   const needs = (want: Want) => () => { desk.need([want]); };
   const bench = view.circuit === null ? nothing : html`
-    <ts-disclosure .heading=${headings.readings} @ts-disclose=${needs('test_points')}><ts-readings .points=${outcome?.test_points ?? []} .meter=${meterOf(view)} .way=${view.way}></ts-readings></ts-disclosure>
-    <ts-disclosure .heading=${headings.parts} @ts-disclose=${needs('parts')}><ts-parts .parts=${outcome?.parts ?? []} .way=${view.way}></ts-parts></ts-disclosure>
-    <ts-disclosure .heading=${headings.wiring} @ts-disclose=${needs('wiring')}><ts-wiring .steps=${outcome?.wiring ?? []} .tubes=${view.circuit.tubes ?? []} .way=${view.way}></ts-wiring></ts-disclosure>`;
+    <ts-disclosure .heading=${headings.readings} @ts-disclose=${needs('test_points')}><ts-readings .points=${outcome?.test_points ?? NONE} .meter=${meterOf(view)} .way=${view.way}></ts-readings></ts-disclosure>
+    <ts-disclosure .heading=${headings.parts} @ts-disclose=${needs('parts')}><ts-parts .parts=${outcome?.parts ?? NONE} .way=${view.way}></ts-parts></ts-disclosure>
+    <ts-disclosure .heading=${headings.wiring} @ts-disclose=${needs('wiring')}><ts-wiring .steps=${outcome?.wiring ?? NONE} .tubes=${view.circuit.tubes ?? NONE} .way=${view.way}></ts-wiring></ts-disclosure>`;
   return html`<ts-disclosure .heading=${headings.worked}><ts-worked .how=${view.words.how} .way=${view.way}></ts-worked></ts-disclosure>
     ${bench}
     <ts-disclosure heading="Keep and send on"><ts-share></ts-share></ts-disclosure>

@@ -5,6 +5,7 @@ import { ICONS } from '../shared/icons.js';
 import { controls, ground, hatching, type } from '../shared/look.js';
 import type { Desk } from '../state/desk.js';
 import { rowFor } from '../state/leaves.js';
+import { Memo } from '../state/memo.js';
 import { labelsOf, nearest, tablesOf, tagsOf, viewOf, type View } from '../state/view.js';
 import '../../drawings/ts-drawing.js';
 import '../answers/ts-answers.js';
@@ -34,6 +35,7 @@ export class TsCalculator extends LitElement {
   private reference = '';
   #at = '';
   readonly #handlers = new Handlers(this);
+  readonly #memo = new Memo();
 
   protected override willUpdate(): void {
     const at = this.desk?.at ?? '';
@@ -61,14 +63,14 @@ export class TsCalculator extends LitElement {
   protected override render(): unknown {
     const { desk } = this;
     if (desk?.lug === undefined) return nothing;
-    const view = viewOf(desk);
+    const view = viewOf(desk, this.#memo);
     if (view === null) return html`<p class="waiting" role="status">${desk.lost ? STATES.engineMissing : desk.catalogue.length === 0 ? STATES.loading : `This page has no calculator called “${desk.lug.calculator}”. What is in it is kept.`}</p>`;
     return html`<div @ts-type=${this.#handlers.type} @ts-step=${this.#handlers.step} @ts-turn=${this.#handlers.turn} @ts-open=${this.#opened} @ts-close=${() => { this.#close(); }}
       @ts-danger=${() => { this.#lead('danger'); }} @ts-pin=${this.#handlers.pin} @ts-unpin=${this.#handlers.unpin} @ts-name-pin=${this.#handlers.namePin} @ts-take-pin=${this.#handlers.takePin} @keydown=${this.#escape}>
       ${this.#header(view)}
       <div class="page">${this.#top(view)}
-        <div class="full"><ts-drawing calculator=${view.calculator.id} .circuit=${view.circuit} .texts=${view.texts} .tags=${tagsOf(view)} .labels=${labelsOf(view)}
-          .open=${this.open} .refused=${new Set(view.problems.keys())} .stale=${view.stale} .boxes=${view.way.resistor === 'box'}></ts-drawing></div>
+        <div class="full"><ts-drawing calculator=${view.calculator.id} .circuit=${view.circuit} .texts=${view.texts} .tags=${this.#memo.get('tags', [view.situation], () => tagsOf(view))} .labels=${this.#memo.get('labels', [view.circuit, view.way], () => labelsOf(view))}
+          .open=${this.open} .refused=${this.#memo.get('refused', [view.problems], () => new Set(view.problems.keys()))} .stale=${view.stale} .boxes=${view.way.resistor === 'box'}></ts-drawing></div>
         <div class="side">${this.#side(view, desk)}</div>
         <ts-pictures .view=${view}></ts-pictures>
         <div class="rest">
@@ -90,15 +92,17 @@ export class TsCalculator extends LitElement {
     const over = cautionsOf(view).find(({ severity }) => severity === 'limit');
     return html`<div class="top">
       ${view.general === null ? nothing : html`<div class="general" role="status">${ICONS.refused(26)}<p><b>${STATES.noSolution}</b> ${view.general.text}</p></div>`}
-      </div><ts-lead class="top" .lead=${view.lead} .nearest=${this.open === null ? null : nearest(view, this.open)} ?folded=${folded} .stale=${view.stale} .waiting=${view.waiting}></ts-lead>
+      </div><ts-lead class="top" .lead=${view.lead} .nearest=${this.#memo.get('nearest', [view.situation, this.open], () => (this.open === null ? null : nearest(view, this.open)))} ?folded=${folded} .stale=${view.stale} .waiting=${view.waiting}></ts-lead>
       ${over === undefined ? nothing : html`<div class="top"><button class="look" @click=${() => { this.#lead('limit'); }}><span class="edge hatched-ink"></span><span class="mark">${ICONS.limit(26)}</span>
         <b>${cautionWords(over, view.situation?.inputs, view.way).heading}</b><span class="why">Why</span></button></div>`}`;
   }
 
   #side(view: View, desk: Desk): TemplateResult {
     const cautions = cautionsOf(view);
-    const tables = tablesOf(view);
-    const [first, others] = [tables.slice(0, 1), tables.slice(1)];
+    const [first, others] = this.#memo.get('tables', [view.situation, view.columns, view.pins], () => {
+      const tables = tablesOf(view);
+      return [tables.slice(0, 1), tables.slice(1)] as const;
+    });
     const remarks = view.situation === null ? [] : (view.words.remarks?.(view.situation) ?? []);
     return html`<div class="answers">
         ${view.columns.length < 2 ? nothing : html`<ts-switch .positions=${view.columns} label="Position of the switch"></ts-switch>`}
@@ -108,7 +112,7 @@ export class TsCalculator extends LitElement {
         ${remarks.length === 0 ? nothing : html`<div class="remarks">${remarks.map((remark) => html`<p>${remark}</p>`)}</div>`}
         <ts-pins .view=${view} .desk=${desk}></ts-pins>
       </div>
-      <div class="cautions">${cautions.map((caution, k) => html`<ts-caution data-severity=${caution.severity} .caution=${caution} .inputs=${view.situation?.inputs ?? {}} .way=${view.way}
+      <div class="cautions">${cautions.map((caution, k) => html`<ts-caution data-severity=${caution.severity} .caution=${caution} .inputs=${view.situation?.inputs ?? NOTHING} .way=${view.way}
         .first=${k === 0} .mend=${desk.mendOffer(caution, view)}></ts-caution>`)}</div>`;
   }
 
@@ -148,6 +152,8 @@ export class TsCalculator extends LitElement {
     return this.renderRoot.querySelector('ts-drawing');
   }
 }
+
+const NOTHING = {};
 
 function cautionsOf(view: View): readonly BareCaution[] {
   return byGravity(view.situation?.outcome.cautions ?? []);

@@ -28,7 +28,7 @@ export class TsField extends LitElement {
   static override styles = [ground, controls, fieldStyle, refusalStyle];
 
   static override properties = {
-    path: {}, row: {}, value: {}, reference: {}, label: {}, help: {}, echo: {}, refusal: {}, choices: {},
+    path: {}, row: {}, value: {}, reference: {}, label: {}, help: {}, echo: {}, refusal: {}, choices: { hasChanged: (now: unknown, before: unknown) => String(now) !== String(before) },
   };
   path = '';
   row: InputRow | null = null;

@@ -3,6 +3,7 @@ import { repeat } from 'lit/directives/repeat.js';
 import { choiceWords, inputWords, labelOf, partEchoShort, readingWords, told } from '../../words/index.js';
 import { lowered } from '../../words/plain.js';
 import { tell } from '../shared/events.js';
+import { afterFrame } from '../shared/frame.js';
 import { controls, ground, type } from '../shared/look.js';
 import type { Desk } from '../state/desk.js';
 import { valueOf } from '../state/figures.js';
@@ -34,6 +35,12 @@ export class TsForm extends LitElement {
       <h3 id=${`group-${key}`}>${told(view.words.groups[key] ?? key, view.way)}</h3>
       ${this.#pieces(view, pieces, pieces.length === 1)}
     </section>`);
+  }
+
+  /** The open field and the drawing echo a keystroke; the long form follows when that is on the screen. */
+  protected override async scheduleUpdate(): Promise<void> {
+    if (this.hasUpdated) await afterFrame();
+    super.scheduleUpdate();
   }
 
   /** Puts the person's finger on a field. */

@@ -1,8 +1,10 @@
 import { css, html, LitElement, nothing } from 'lit';
 import { curveWords, dressCurves, told } from '../../words/index.js';
 import { SAY } from '../../words/interface.js';
+import { afterFrame } from '../shared/frame.js';
 import { ground, hatching, type } from '../shared/look.js';
 import type { Curve, Outcome } from '../state/kinds.js';
+import { Memo } from '../state/memo.js';
 import type { View } from '../state/view.js';
 import '../../plots/ts-plot.js';
 
@@ -19,17 +21,23 @@ export class TsPictures extends LitElement {
     .hatched { padding: 8px; }
   `];
 
-  static override properties = { view: {}, bare: { type: Boolean } };
+  static override properties = { view: { hasChanged: differs }, bare: { type: Boolean } };
   view: View | null = null;
   /** Without its heading. */
   bare = false;
-  #made: { readonly from: View['work']['outcome']; readonly names: string; readonly curves: readonly Dressed[] } | null = null;
+  readonly #memo = new Memo();
+
+  /** The figures first, the pictures with the next frame; on paper there is no next one. */
+  protected override async scheduleUpdate(): Promise<void> {
+    if (this.hasUpdated && !this.bare) await afterFrame();
+    super.scheduleUpdate();
+  }
 
   protected override render(): unknown {
     const { view } = this;
     if (view === null || view.situation === null) return nothing;
-    const curves = this.#dressed(view);
-    const ghosts = view.pins.flatMap(({ outcome }) => (outcome === null ? [] : [dressed(view, outcome)]));
+    // The same curves stay the same objects, so that a plot is laid out anew only when there is something new.
+    const curves = this.#memo.get('curves', [view.work.outcome?.curves, names(view), view.way], () => (view.work.outcome === null ? [] : dressed(view, view.work.outcome)));
     const shown = view.words.face.pictures.flatMap((picture) => {
       const curve = curves.find(({ key }) => key === picture.curve);
       return curve === undefined ? [] : [{ picture, curve }];
@@ -38,17 +46,26 @@ export class TsPictures extends LitElement {
     return html`${this.bare ? nothing : html`<h2>${SAY.headings.pictures}</h2>`}
       <div class=${`plots${shown.length > 1 ? ' several' : ''}${view.stale ? ' hatched' : ''}`}>${shown.map(({ picture, curve }, k) => html`<ts-plot
         .curve=${curve} .current=${picture.lines === undefined ? null : (view.columns.find(({ current }) => current)?.name ?? null)}
-        .ghosts=${ghosts.flatMap((each) => each.filter(({ key }) => key === curve.key))} .bands=${picture.bands ?? []} .span=${picture.span ?? null}
+        .ghosts=${this.#memo.get(`ghosts ${curve.key}`, [view.pins, view.columns, view.way], () => ghosts(view, curve.key))} .bands=${picture.bands ?? NONE} .span=${picture.span ?? null}
         .figure=${k + 1} .caption=${told(curveWords(view.calculator.id, curve.key).caption, view.way)} .cursor=${picture.cursor ?? null} .way=${view.way}></ts-plot>`)}</div>`;
   }
+}
 
-  /** The same curves stay the same objects, so that a plot is laid out anew only when there is something new. */
-  #dressed(view: View): readonly Dressed[] {
-    const names = view.columns.map(({ name }) => name).join();
-    const from = view.work.outcome;
-    if (this.#made?.from !== from || this.#made.names !== names) this.#made = { from, names, curves: from === null ? [] : dressed(view, from) };
-    return this.#made.curves;
-  }
+const NONE: readonly never[] = [];
+
+/** Whether a new view has anything new to draw. */
+function differs(now: View | null, before: View | null | undefined): boolean {
+  if (now === null || before === null || before === undefined) return now !== before;
+  return now.work.outcome?.curves !== before.work.outcome?.curves || now.pins !== before.pins || now.stale !== before.stale || now.way !== before.way ||
+    now.lug.position !== before.lug.position || now.lug.id !== before.lug.id || names(now) !== names(before);
+}
+
+function names(view: View): string {
+  return view.columns.map(({ name }) => name).join('\n');
+}
+
+function ghosts(view: View, key: string): readonly Dressed[] {
+  return view.pins.flatMap(({ outcome }) => (outcome === null ? [] : dressed(view, outcome).filter((curve) => curve.key === key)));
 }
 
 /** Curves with their words; lines that belong to the positions of the switch are called by them. */

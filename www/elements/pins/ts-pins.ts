@@ -24,7 +24,7 @@ export class TsPins extends LitElement {
     li .row { gap: 2px 18px; }
   `];
 
-  static override properties = { view: {}, desk: { attribute: false } };
+  static override properties = { view: { hasChanged: differs }, desk: { attribute: false } };
   view: View | null = null;
   desk: Desk | null = null;
 
@@ -62,6 +62,12 @@ export class TsPins extends LitElement {
     const all = [...changed, ...turned];
     return all.length === 0 ? 'The same as now.' : all.join(' ');
   }
+}
+
+/** Without a pin there is nothing to compare. */
+function differs(now: View | null, before: View | null | undefined): boolean {
+  if (now === null || before === null || before === undefined) return now !== before;
+  return now.lug.pins.length > 0 || before.lug.pins.length > 0 || now.stale !== before.stale || (now.situation === null) !== (before.situation === null);
 }
 
 customElements.define('ts-pins', TsPins);

@@ -39,6 +39,7 @@ export function answerLines(context: CellContext, key: string, value: Value | un
     const items = value as readonly Value[];
     if (items.length === 0) return ['–'];
     if (key.startsWith('harmonics')) return items.map((item, k) => `${ordinal(k + 2)} ${answerText(context, key, item)}`);
+    if (items.every((item) => typeof item === 'string')) return [items.map((item) => answerText(context, key, item)).join(', ')];
     return items.some(isRecord) ? items.flatMap((item) => answerLines(context, key, item)) : items.map((item) => answerText(context, key, item));
   }
   if (isRecord(value)) {

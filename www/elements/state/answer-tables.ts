@@ -36,18 +36,19 @@ export interface Pinned {
 
 /** The tables of a face with their figures; a row whose answers are all absent is left out, and a table without rows. */
 export function answerTables(
-  face: Face, context: CellContext, situation: Situation, columns: readonly Column[], pins: readonly Pinned[],
+  face: Face, context: CellContext, situation: Situation, columnsOf: (list: string) => readonly Column[], pins: readonly Pinned[],
 ): readonly Table[] {
   const answers = situation.outcome.answers ?? {};
   return face.tables
-    .map(({ heading, note, columns: list, rows }) => ({
+    .map(({ heading, note, columns: list, rows }) => ({ heading, note, rows, columns: list === undefined ? null : columnsOf(list) }))
+    .map(({ heading, note, rows, columns }) => ({
       heading: told(heading, situation.way),
       note: told(note ?? '', situation.way),
-      columns: list === undefined ? [] : columns,
+      columns: columns ?? [],
       rows: rows.flatMap((row): readonly TableRow[] => {
         if (!Object.hasOwn(answers, row.answer)) return [];
         const label = told(row.label?.(situation) ?? answerWords(context.words, row.answer).label, situation.way);
-        const cells = list === undefined
+        const cells = columns === null
           ? [cell(context, row.answer, row.answer, answers, pins)]
           : columns.map((_, k) => (row.againstFirst === true && k === 0 ? BLANK : cell(context, row.answer, `${row.answer}[${k}]`, answers, pins)));
         return [{ key: row.answer, label, cells, why: why(context.answers, row.answer, valueAt(answers, row.answer)) }];

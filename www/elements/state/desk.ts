@@ -172,7 +172,7 @@ export class Desk {
 
   /** The page shows more of the open lug from now on: its readings, its wiring. */
   need(wants: readonly Want[]): void {
-    const missing = wants.filter((want) => !this.#more.has(want));
+    const missing = wants.filter((want) => !ALWAYS.includes(want) && !this.#more.has(want));
     for (const want of missing) this.#more.add(want);
     if (missing.length > 0) this.#workMore();
   }

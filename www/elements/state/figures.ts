@@ -10,6 +10,11 @@ export type Said = Reading | { readonly problem: BareProblem };
 export class Readings {
   readonly #said = new Map<string, Said>();
 
+  /** How many texts have been read: it tells whether there is anything new. */
+  get count(): number {
+    return this.#said.size;
+  }
+
   get(text: string, unit: string): Said | undefined {
     return this.#said.get(`${unit} ${text}`);
   }

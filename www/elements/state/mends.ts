@@ -17,6 +17,7 @@ const REMEDIES: Readonly<Record<string, readonly (readonly [path: string, way: '
 };
 /** Twelve steps a decade: three decades are more than any mend should need. */
 const MOST_STEPS = 36;
+const REST = 400;
 
 /** A value that brings a rating back, as a person would type it. */
 export interface Mend {
@@ -106,6 +107,9 @@ export class Mends {
   }
 
   async #look(code: string, full: Figures, look: () => Promise<Mend | null>): Promise<void> {
+    // Not while a person types: the search works the whole circuit many times over.
+    await new Promise((then) => { setTimeout(then, REST); });
+    if (!this.isFor(full)) return;
     const mend = await look();
     if (mend === null || !this.isFor(full)) return;
     this.#found.set(code, { path: mend.path, text: mend.text, words: `Put in ${mend.text}` });

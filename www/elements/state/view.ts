@@ -9,6 +9,7 @@ import { pinName, type Desk } from './desk.js';
 import { asFigures } from './figures.js';
 import type { CalculatorWords, Situation } from './from-words.js';
 import type { BareProblem, Calculator, Figures, Lug, Netlist, Refusal, Value } from './kinds.js';
+import { Memo } from './memo.js';
 import { leaves, leafText, rowFor, textsOf, type Leaf } from './leaves.js';
 import { general, valueAt } from './paths.js';
 import type { Preferences } from './preferences.js';
@@ -38,48 +39,57 @@ export interface View {
   readonly pins: readonly Pinned[];
 }
 
-/** The view of the open lug, or nothing where it is unknown here. */
-export function viewOf(desk: Desk): View | null {
+/** The view of the open lug, or nothing where it is unknown here. `memo` keeps what has not changed since the last one. */
+export function viewOf(desk: Desk, memo = new Memo()): View | null {
   const { lug, preferences: way } = desk;
   const calculator = lug === undefined ? undefined : desk.calculator(lug.calculator);
   const words = lug === undefined ? undefined : wordsOf(lug.calculator);
   if (lug === undefined || calculator === undefined || words === undefined) return null;
   const full = desk.full(lug.calculator, lug.inputs);
-  const all = leaves(calculator.inputs, full);
+  const all = memo.get('leaves', [calculator, full], () => leaves(calculator.inputs, full));
   const work = desk.works.get(lug.id);
-  const said = new Map<string, Refusal>();
-  const refusal = (problem: BareProblem): Refusal => ({ problem, text: problemText(problem, { words, rows: calculator.inputs, inputs: full, way }) });
-  for (const problem of work.problems) if (!said.has(problem.field)) said.set(problem.field, refusal(problem));
-  const texts = textsOf(words, all, way);
-  const position = work.outcome === null ? lug.position : Math.min(lug.position, Math.max(0, columnCount(words, work.good ?? full) - 1));
-  const circuit = switched(work.outcome?.circuit, position);
-  const situation = work.outcome === null || work.good === null ? null : situationOf(desk, calculator, work, position, circuit);
+  const { outcome, good, problems } = work;
+  const count = columnCount(words, good ?? full);
+  const position = Math.min(lug.position, Math.max(0, count - 1));
+  const circuit = memo.get('circuit', [outcome?.circuit, position], () => switched(outcome?.circuit, position));
+  const inputs = memo.get('inputs', [calculator, good, desk.readings.count], () =>
+    memo.settle('figures', asFigures(good ?? {}, leaves(calculator.inputs, good ?? {}), desk.readings)));
+  // Readings and wiring come later and change nothing of what the rest is made from.
+  const { answers, cautions, parts } = outcome ?? {};
+  const situation = memo.get('situation', [answers, cautions, parts, good === null, inputs, circuit, position, way], () =>
+    outcome === null || good === null ? null : { inputs, outcome: { ...outcome, circuit }, position, way });
+  const said = memo.get('said', [calculator, problems, full, way], () => refusals(problems, words, calculator, full, way));
+  const outcomes = lug.pins.map((pin) => desk.works.get(pinName(lug, pin)).outcome);
   return {
-    lug: { ...lug, position },
+    lug: memo.get('lug', [lug, position], () => ({ ...lug, position })),
     calculator,
     words,
     way,
     full,
     leaves: all,
-    texts: new Map(Object.entries(texts)),
+    texts: memo.get('texts', [all, way], () => new Map(Object.entries(textsOf(words, all, way)))),
     work,
     situation,
-    lead: situation === null ? null : words.lead(situation),
+    lead: memo.get('lead', [situation], () => (situation === null ? null : words.lead(situation))),
     circuit,
     problems: said,
     general: said.get('') ?? null,
-    waiting: waitingFor(words, work.outcome?.circuit, work.problems, work.good, way),
-    stale: work.problems.length > 0,
-    columns: columnsOf(words, full, position),
-    pins: lug.pins.map((pin) => ({ name: pin.name, outcome: desk.works.get(pinName(lug, pin)).outcome })),
+    waiting: memo.get('waiting', [outcome, problems, good, way], () => waitingFor(words, outcome?.circuit, problems, good, way)),
+    stale: problems.length > 0,
+    columns: memo.get('columns', [full, position], () => (words.face.switch === undefined ? [] : columnsOf(words.face.switch, full, position))),
+    pins: memo.get('pins', [lug.pins, ...outcomes], () => lug.pins.map(({ name }, k) => ({ name, outcome: outcomes[k] ?? null }))),
   };
 }
 
-/** What sentences are made from: the last good outcome and the inputs that it is for. */
-function situationOf(desk: Desk, calculator: Calculator, work: Work, position: number, circuit: Netlist | null): Situation {
-  const good = work.good ?? {};
-  const inputs = asFigures(good, leaves(calculator.inputs, good), desk.readings);
-  return { inputs, outcome: { ...work.outcome, circuit }, position, way: desk.preferences };
+function refusals(
+  problems: readonly BareProblem[], words: CalculatorWords, calculator: Calculator, full: Figures, way: Preferences,
+): ReadonlyMap<string, Refusal> {
+  const said = new Map<string, Refusal>();
+  for (const problem of problems) {
+    if (said.has(problem.field)) continue;
+    said.set(problem.field, { problem, text: problemText(problem, { words, rows: calculator.inputs, inputs: full, way }) });
+  }
+  return said;
 }
 
 function columnCount(words: CalculatorWords, full: Figures): number {
@@ -87,15 +97,15 @@ function columnCount(words: CalculatorWords, full: Figures): number {
   return Array.isArray(list) ? list.length : 1;
 }
 
-/** The positions of the switch, as columns of the answers. */
-function columnsOf(words: CalculatorWords, full: Figures, position: number): readonly Column[] {
-  const list = words.face.switch === undefined ? undefined : valueAt(full, words.face.switch);
+/** The items of a list, such as the positions of the switch, as columns of the answers; `position` is the one in use. */
+function columnsOf(path: string, full: Figures, position: number): readonly Column[] {
+  const list = valueAt(full, path);
   if (!Array.isArray(list)) return [];
   return (list as readonly Value[]).map((item, k) => {
     const record = typeof item === 'object' && item !== null ? (item as Figures) : {};
-    const texts = Object.entries(record).flatMap(([key, value]) => (typeof value === 'string' && key !== 'label' ? [value] : []));
+    const texts = Object.entries(record).flatMap(([key, value]) => (typeof value === 'string' && value !== '' && key !== 'label' ? [value] : []));
     const label = typeof record['label'] === 'string' ? record['label'].trim() : '';
-    return { name: label === '' ? `${k + 1}` : `${k + 1} ${label}`, value: texts.join(' '), current: k === position };
+    return { name: label === '' ? `${k + 1}` : `${k + 1} ${label}`, value: texts.join(', '), current: k === position };
   });
 }
 
@@ -108,7 +118,9 @@ export function cellsOf(view: View): CellContext {
 /** The tables of answers. */
 export function tablesOf(view: View): readonly Table[] {
   if (view.situation === null) return [];
-  return answerTables(view.words.face, cellsOf(view), view.situation, view.columns, view.pins);
+  const list = view.words.face.switch;
+  const columns = (path: string): readonly Column[] => (path === list ? view.columns : columnsOf(path, view.work.good ?? view.full, -1));
+  return answerTables(view.words.face, cellsOf(view), view.situation, columns, view.pins);
 }
 
 /** The tags that stand at nodes. */

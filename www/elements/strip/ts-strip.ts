@@ -27,7 +27,7 @@ const MARKS: Readonly<Record<LugMark, string>> = {
 export class TsStrip extends LitElement {
   static override styles = [ground, stripStyle];
 
-  static override properties = { lugs: {}, at: {}, name: {}, home: {} };
+  static override properties = { lugs: { hasChanged: differ }, at: {}, name: {}, home: {} };
   lugs: readonly StripLug[] = [];
   at = '';
   /** The build's name. */
@@ -65,6 +65,12 @@ export class TsStrip extends LitElement {
     event.preventDefault();
     tell(this, 'ts-choose', id);
   }
+}
+
+function differ(now: readonly StripLug[], before: readonly StripLug[] | undefined): boolean {
+  const same = (one: StripLug, other: StripLug | undefined): boolean =>
+    one.id === other?.id && one.figure === other.figure && one.mark === other.mark && one.href === other.href;
+  return now.length !== before?.length || !now.every((lug, k) => same(lug, before[k]));
 }
 
 customElements.define('ts-strip', TsStrip);
