@@ -8,6 +8,7 @@ mod outcome;
 mod picture;
 mod solve;
 mod stage;
+mod swept;
 mod triode;
 mod tube;
 mod voice;

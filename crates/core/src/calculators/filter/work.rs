@@ -4,21 +4,21 @@ use core::f64::consts::{FRAC_1_SQRT_2, LN_10};
 use super::netlist::{Ladder, build};
 use crate::{
     calculators::{
-        Caution, Curve, Line, Outcome, Severity, Want,
+        Caution, Curve, Outcome, Severity, Want,
         bench::{Buying, describe, parts, wiring},
         finite,
         solve::by_ratio,
         solved,
+        swept::{response_curve, swept},
     },
     circuit::{Circuit, DcPoint, Fault, Kind, PartId},
-    quantity::Unit,
-    value::{Inputs, Problem, Scale, code},
+    value::{Inputs, Problem, code},
 };
 
 /// Where the best and the corners are looked for: the contract's range of frequencies.
 const RANGE: (f64, f64) = (0.01, 1e9);
 const PER_DECADE: u32 = 6;
-const POINTS: usize = 241;
+const POINTS: u32 = 241;
 
 /// 20/ln(10): decibels in a neper.
 const DB: f64 = 20.0 / LN_10;
@@ -148,20 +148,6 @@ fn drawn(ladder: &Ladder, dc: &DcPoint, inputs: &Inputs, shown: &Passes) -> Resu
     let most = shown.corners.iter().copied().fold(asked, f64::max);
     let (least, most) = (f64::max(RANGE.0, least / 30.0), f64::min(RANGE.1, most * 30.0));
     let mut response = ladder.circuit.response(dc)?;
-    let (mut x, mut y) = (Vec::with_capacity(POINTS), Vec::with_capacity(POINTS));
-    for point in 0..POINTS {
-        let hertz = least * libm::pow(most / least, point as f64 / (POINTS - 1) as f64);
-        let db = DB * response.at(hertz)?.volts(ladder.output).ln_magnitude();
-        if db.is_finite() {
-            x.push(hertz);
-            y.push(db);
-        }
-    }
-    Ok(Curve {
-        key: "response",
-        x: (Unit::Hertz, Scale::Log),
-        y: (Unit::Decibel, Scale::Linear),
-        lines: vec![Line { label: "response".into(), figure: None, x, y }],
-        marks: Vec::new(),
-    })
+    let line = swept(&mut response, ladder.output, (least, most), POINTS)?;
+    Ok(response_curve(vec![("response".into(), None, line)]))
 }

@@ -4,12 +4,12 @@ use core::f64::consts::PI;
 use super::netlist::build;
 use crate::{
     calculators::{
-        Curve, Line, Outcome, Want, finite, solved,
+        Outcome, Want, finite, solved,
+        swept::{response_curve, swept},
         triode::{Amplifier, Rest, Swing, answer_rest, bench, cautions, plate_curves},
     },
     circuit::{Fault, Kind, NodeId, PartId, Phasors, Response},
-    quantity::Unit,
-    value::{Inputs, Problem, Scale},
+    value::{Inputs, Problem},
 };
 
 /// Where the greatest response and its corners are looked for, in hertz.
@@ -18,7 +18,7 @@ const PER_DECADE: u32 = 6;
 
 /// Where the response is drawn, in hertz.
 const DRAWN: (f64, f64) = (10.0, 100e3);
-const DRAWN_POINTS: usize = 241;
+const DRAWN_POINTS: u32 = 241;
 
 pub(super) fn work(inputs: &Inputs, want: Want) -> Result<Outcome, Vec<Problem>> {
     let (amplifier, output, coupling) = build(inputs);
@@ -41,7 +41,8 @@ pub(super) fn work(inputs: &Inputs, want: Want) -> Result<Outcome, Vec<Problem>>
     }
     if want.curves {
         outcome.curves.push(plate_curves(inputs, &amplifier, &rest, mid.signal_ohms));
-        outcome.curves.push(solved(drawn(&mut response, output))?);
+        let line = solved(swept(&mut response, output, DRAWN, DRAWN_POINTS))?;
+        outcome.curves.push(response_curve(vec![("response".into(), None, line)]));
     }
     bench(&mut outcome, want, inputs, &amplifier, &rest, output)?;
     Ok(outcome)
@@ -90,23 +91,4 @@ fn output_ohms(amplifier: &Amplifier, rest: &Rest, coupling: PartId, hertz: f64)
     let mut unloaded = amplifier.circuit.clone();
     unloaded.set(coupling, Kind::Capacitor { farads: 0.0 });
     Ok(unloaded.response(&rest.dc)?.at(hertz)?.impedance(amplifier.plate).magnitude())
-}
-
-fn drawn(response: &mut Response, output: NodeId) -> Result<Curve, Fault> {
-    let (mut x, mut y) = (Vec::with_capacity(DRAWN_POINTS), Vec::with_capacity(DRAWN_POINTS));
-    for point in 0..DRAWN_POINTS {
-        let share = point as f64 / (DRAWN_POINTS - 1) as f64;
-        let hertz = DRAWN.0 * libm::pow(DRAWN.1 / DRAWN.0, share);
-        if let Some(db) = finite(20.0 * libm::log10(response.at(hertz)?.volts(output).magnitude())) {
-            x.push(hertz);
-            y.push(db);
-        }
-    }
-    Ok(Curve {
-        key: "response",
-        x: (Unit::Hertz, Scale::Log),
-        y: (Unit::Decibel, Scale::Linear),
-        lines: vec![Line { label: "response".into(), figure: None, x, y }],
-        marks: Vec::new(),
-    })
 }

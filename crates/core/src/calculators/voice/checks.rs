@@ -4,6 +4,7 @@ use alloc::vec::Vec;
 
 use super::{lift, netlist};
 use crate::{
+    calculators::swept::decibels,
     circuit::{Circuit, GROUND, Kind, NodeId, Part},
     value::{Value, check},
 };
@@ -88,7 +89,7 @@ fn the_two_knob_network_answers_as_nodal_analysis_says() {
         drive(circuit, a, row[2]);
         let mut response = circuit.response(&circuit.dc().unwrap()).unwrap();
         for (hertz, want) in hertz.into_iter().zip(&row[3..]) {
-            let got = lift::decibels(&mut response, output, hertz).unwrap();
+            let got = decibels(&mut response, output, hertz).unwrap();
             assert!((got - want).abs() < 2e-3, "{row:?} at {hertz} Hz: {got}");
         }
     }

@@ -1,4 +1,7 @@
-use crate::circuit::{Fault, NodeId, Response};
+use crate::{
+    calculators::swept::decibels,
+    circuit::{Fault, NodeId, Response},
+};
 
 /// Where consonants stand out, and the body of the voice, in hertz.
 const HIGH: (f64, f64) = (2200.0, 2800.0);
@@ -12,11 +15,6 @@ const POINTS: [(f64, f64); 5] = [
     (0.538_469_310_105_683_1, 0.478_628_670_499_366_5),
     (0.906_179_845_938_664, 0.236_926_885_056_189_1),
 ];
-
-/// 20·log of the gain at `hertz`, from an emf of 1 V to `output`.
-pub(super) fn decibels(response: &mut Response, output: NodeId, hertz: f64) -> Result<f64, Fault> {
-    Ok(20.0 * libm::log10(response.at(hertz)?.volts(output).magnitude()))
-}
 
 /// Mean response in dB over 2200–2800 Hz less that over 300–500 Hz, both evenly along log frequency.
 ///

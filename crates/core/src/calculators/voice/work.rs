@@ -1,23 +1,23 @@
 use alloc::{string::String, vec::Vec};
 
 use super::{
-    lift::{decibels, tilt},
+    lift::tilt,
     netlist::build,
     wish::{spread, wish},
 };
 use crate::{
     calculators::{
-        Caution, Curve, Line, Outcome, Severity, Want, finite, solved,
+        Caution, Curve, Outcome, Severity, Want, finite, solved,
+        swept::{decibels, response_curve, swept},
         triode::{Amplifier, Rest, Swing, answer_rest, bench, cautions},
     },
     circuit::{Fault, Kind, NodeId, Response},
-    quantity::Unit,
-    value::{Inputs, Problem, Scale, Value, code},
+    value::{Inputs, Problem, Value, code},
 };
 
 /// Where the response is drawn, in hertz.
 const DRAWN: (f64, f64) = (50.0, 15e3);
-const DRAWN_POINTS: usize = 400;
+const DRAWN_POINTS: u32 = 400;
 
 /// One position of the switch, worked.
 pub(super) struct Position {
@@ -156,25 +156,13 @@ fn ohms_seen(position: &Position, rest: &Rest) -> Result<(f64, f64), Fault> {
 fn drawn(positions: &mut [Position], inputs: &Inputs) -> Result<Curve, Fault> {
     let mut lines = Vec::with_capacity(positions.len());
     for (index, position) in positions.iter_mut().enumerate() {
-        let (mut x, mut y) = (Vec::with_capacity(DRAWN_POINTS), Vec::with_capacity(DRAWN_POINTS));
-        if position.gain_db.is_some() {
-            let ratio = libm::pow(DRAWN.1 / DRAWN.0, 1.0 / (DRAWN_POINTS - 1) as f64);
-            let mut hertz = DRAWN.0;
-            for _ in 0..DRAWN_POINTS {
-                if let Some(db) = finite(decibels(&mut position.response, position.output, hertz)?) {
-                    x.push(hertz);
-                    y.push(db);
-                }
-                hertz *= ratio;
-            }
-        }
-        lines.push(Line { label: String::from(label(inputs, index)), figure: Some(index as f64 + 1.0), x, y });
+        let passes = position.gain_db.is_some();
+        let points = if passes {
+            swept(&mut position.response, position.output, DRAWN, DRAWN_POINTS)?
+        } else {
+            Default::default()
+        };
+        lines.push((String::from(label(inputs, index)), Some(index as f64 + 1.0), points));
     }
-    Ok(Curve {
-        key: "response",
-        x: (Unit::Hertz, Scale::Log),
-        y: (Unit::Decibel, Scale::Linear),
-        lines,
-        marks: Vec::new(),
-    })
+    Ok(response_curve(lines))
 }
