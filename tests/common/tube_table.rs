@@ -4,7 +4,8 @@ use tagstrip_core::tube::{fit, tubes};
 
 /// A header line and a line a tube, tab-separated.
 pub fn tube_table() -> String {
-    let mut table = String::from("tube\tmA/V^1.5\tmu\tspread of mu\tcontact V\tat its usual value\tfarthest datum %\tsources\n");
+    let mut table =
+        String::from("tube\tmA/V^1.5\tmu\tspread of mu\tcontact V\tat its usual value\tfarthest datum %\tsources\n");
     for tube in tubes() {
         let fit = fit(&tube.sheet).expect("the table's tubes are fitted");
         let kept = [
@@ -23,7 +24,7 @@ pub fn tube_table() -> String {
         sources.sort_unstable();
         sources.dedup();
         let names = std::iter::once(tube.name).chain(tube.aliases.iter().copied()).collect::<Vec<_>>().join(", ");
-        table.push_str(&format!(
+        let row = format!(
             "{names}\t{:.4}\t{:.2}\t{:.3}\t{:.3}\t{}\t{worst:.1}\t{}\n",
             tube.law.perveance * 1e3,
             tube.law.mu,
@@ -31,7 +32,8 @@ pub fn tube_table() -> String {
             tube.law.contact_volts,
             if kept.is_empty() { "none".into() } else { kept.join(", ") },
             sources.join("; "),
-        ));
+        );
+        table.push_str(&row);
     }
     table
 }

@@ -21,7 +21,7 @@ pub struct Curve {
 }
 
 /// One line of a curve.
-#[derive(Clone, Debug)]
+#[derive(Clone, Debug, Default)]
 pub struct Line {
     /// What it is, as a code or a name of the person's own.
     pub label: String,

@@ -1,6 +1,6 @@
 //! Responses as curves.
 
-use alloc::{string::String, vec::Vec};
+use alloc::vec::Vec;
 
 use super::{Curve, Line, finite};
 use crate::{
@@ -14,13 +14,14 @@ pub(super) fn decibels(response: &mut Response, node: NodeId, hertz: f64) -> Res
     Ok(20.0 * libm::log10(response.at(hertz)?.volts(node).magnitude()))
 }
 
-/// The level of `node` at `points` frequencies evenly along log frequency; where nothing passes there is no point.
+/// The level of `node` at `points` frequencies evenly along log frequency; where nothing passes there is no point. Its
+/// label is the caller's to set.
 pub(super) fn swept(
     response: &mut Response,
     node: NodeId,
     (least, most): (f64, f64),
     points: u32,
-) -> Result<(Vec<f64>, Vec<f64>), Fault> {
+) -> Result<Line, Fault> {
     let (mut x, mut y) = (Vec::with_capacity(points as usize), Vec::with_capacity(points as usize));
     let octaves = libm::log2(most / least) / f64::from(points - 1);
     for point in 0..points {
@@ -30,16 +31,10 @@ pub(super) fn swept(
             y.push(db);
         }
     }
-    Ok((x, y))
+    Ok(Line { x, y, ..Line::default() })
 }
 
-/// Levels against frequency: a name, a figure that tells it from its like, and the points of each line.
-pub(super) fn response_curve(lines: Vec<(String, Option<f64>, (Vec<f64>, Vec<f64>))>) -> Curve {
-    Curve {
-        key: "response",
-        x: (Unit::Hertz, Scale::Log),
-        y: (Unit::Decibel, Scale::Linear),
-        lines: lines.into_iter().map(|(label, figure, (x, y))| Line { label, figure, x, y }).collect(),
-        marks: Vec::new(),
-    }
+/// Levels against frequency.
+pub(super) fn response_curve(lines: Vec<Line>) -> Curve {
+    Curve { key: "response", x: (Unit::Hertz, Scale::Log), y: (Unit::Decibel, Scale::Linear), lines, marks: Vec::new() }
 }

@@ -4,7 +4,7 @@ use core::f64::consts::{FRAC_1_SQRT_2, LN_10};
 use super::netlist::{Ladder, build};
 use crate::{
     calculators::{
-        Caution, Curve, Outcome, Severity, Want,
+        Caution, Curve, Line, Outcome, Severity, Want,
         bench::{Buying, describe, parts, wiring},
         finite,
         solve::by_ratio,
@@ -149,5 +149,5 @@ fn drawn(ladder: &Ladder, dc: &DcPoint, inputs: &Inputs, shown: &Passes) -> Resu
     let (least, most) = (f64::max(RANGE.0, least / 30.0), f64::min(RANGE.1, most * 30.0));
     let mut response = ladder.circuit.response(dc)?;
     let line = swept(&mut response, ladder.output, (least, most), POINTS)?;
-    Ok(response_curve(vec![("response".into(), None, line)]))
+    Ok(response_curve(vec![Line { label: "response".into(), ..line }]))
 }

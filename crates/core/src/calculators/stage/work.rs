@@ -4,7 +4,7 @@ use core::f64::consts::PI;
 use super::netlist::build;
 use crate::{
     calculators::{
-        Outcome, Want, finite, solved,
+        Line, Outcome, Want, finite, solved,
         swept::{response_curve, swept},
         triode::{Amplifier, Rest, Swing, answer_rest, bench, cautions, plate_curves},
     },
@@ -42,7 +42,7 @@ pub(super) fn work(inputs: &Inputs, want: Want) -> Result<Outcome, Vec<Problem>>
     if want.curves {
         outcome.curves.push(plate_curves(inputs, &amplifier, &rest, mid.signal_ohms));
         let line = solved(swept(&mut response, output, DRAWN, DRAWN_POINTS))?;
-        outcome.curves.push(response_curve(vec![("response".into(), None, line)]));
+        outcome.curves.push(response_curve(vec![Line { label: "response".into(), ..line }]));
     }
     bench(&mut outcome, want, inputs, &amplifier, &rest, output)?;
     Ok(outcome)

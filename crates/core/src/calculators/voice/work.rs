@@ -7,7 +7,7 @@ use super::{
 };
 use crate::{
     calculators::{
-        Caution, Curve, Outcome, Severity, Want, finite, solved,
+        Caution, Curve, Line, Outcome, Severity, Want, finite, solved,
         swept::{decibels, response_curve, swept},
         triode::{Amplifier, Rest, Swing, answer_rest, bench, cautions},
     },
@@ -156,13 +156,11 @@ fn ohms_seen(position: &Position, rest: &Rest) -> Result<(f64, f64), Fault> {
 fn drawn(positions: &mut [Position], inputs: &Inputs) -> Result<Curve, Fault> {
     let mut lines = Vec::with_capacity(positions.len());
     for (index, position) in positions.iter_mut().enumerate() {
-        let passes = position.gain_db.is_some();
-        let points = if passes {
-            swept(&mut position.response, position.output, DRAWN, DRAWN_POINTS)?
-        } else {
-            Default::default()
+        let line = match position.gain_db {
+            Some(_) => swept(&mut position.response, position.output, DRAWN, DRAWN_POINTS)?,
+            None => Line::default(),
         };
-        lines.push((String::from(label(inputs, index)), Some(index as f64 + 1.0), points));
+        lines.push(Line { label: String::from(label(inputs, index)), figure: Some(index as f64 + 1.0), ..line });
     }
     Ok(response_curve(lines))
 }
