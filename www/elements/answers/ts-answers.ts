@@ -2,6 +2,7 @@ import { css, html, LitElement, nothing } from 'lit';
 import { ground, hatching, tables, type } from '../shared/look.js';
 import { BLANK, type Cell } from '../state/answer-cells.js';
 import type { Column, Table, TableRow } from '../state/answer-tables.js';
+import { PAGE } from '../../words/page-words.js';
 
 /**
  * `<ts-answers>`: the tables of answers, a column for each position of the switch where there is one. The answers of a
@@ -17,7 +18,8 @@ export class TsAnswers extends LitElement {
     thead th:not(:first-child, :last-child) { padding-right: 8px; }
     tbody th { overflow-wrap: break-word; }
     .turned th { font-size: 0.9375rem; }
-    .turned thead th { overflow-wrap: break-word; hyphens: auto; }
+    .turned thead th { white-space: normal; font-size: 0.875rem; overflow-wrap: anywhere; }
+    .turned td.figure { font-size: 1rem; }
     .turned .current > * { background: var(--plate); }
     .turned .current > th { box-shadow: inset 4px 0 0 var(--live); padding-left: 12px; font-weight: 700; }
     td.figure:has(.long) { white-space: normal; }
@@ -50,7 +52,7 @@ function table(whole: Table): unknown {
   return html`<table>
     <thead><tr>
       <th scope="col">${heading}${note === '' ? nothing : html`<span class="note">${note}</span>`}</th>
-      ${shown.length === 0 ? html`<th class="figure" scope="col"><span class="aside">value</span></th>` : shown.map(head)}
+      ${shown.length === 0 ? html`<th class="figure" scope="col"><span class="aside">${PAGE.value}</span></th>` : shown.map(head)}
     </tr></thead>
     <tbody>${rows.map((row) => line(row, shown))}</tbody>
   </table>`;
@@ -64,7 +66,7 @@ function turned({ heading, note, columns, rows }: Table): unknown {
       ${rows.map(({ label, why }) => html`<th scope="col" class="figure">${label}${why === '' ? nothing : html`<span class="why">${why}</span>`}</th>`)}
     </tr></thead>
     <tbody>${columns.map(({ name, value, current }, k) => html`<tr class=${current ? 'current' : ''}>
-      <th scope="row">${name}<span class="note">${value}</span>${current ? html`<span class="aside">, switched in</span>` : nothing}</th>
+      <th scope="row">${name}<span class="note">${value}</span>${current ? html`<span class="aside">, ${PAGE.switchedIn}</span>` : nothing}</th>
       ${rows.map(({ cells }) => cell(cells[k] ?? BLANK, false))}
     </tr>`)}</tbody>
   </table>`;
@@ -72,7 +74,7 @@ function turned({ heading, note, columns, rows }: Table): unknown {
 
 function head({ name, value, current }: Column): unknown {
   return html`<th scope="col" class=${current ? 'figure current' : 'figure'}>${name}<span class="note">${value}</span>
-    ${current ? html`<span class="aside">, switched in</span>` : nothing}</th>`;
+    ${current ? html`<span class="aside">, ${PAGE.switchedIn}</span>` : nothing}</th>`;
 }
 
 function line({ label, cells, why }: TableRow, columns: readonly Column[]): unknown {

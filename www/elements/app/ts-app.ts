@@ -1,5 +1,6 @@
 import { html, LitElement, type PropertyValues } from 'lit';
 import { refusedCount, SAY, STATES } from '../../words/index.js';
+import { PAGE } from '../../words/page-words.js';
 import { controls, ground } from '../shared/look.js';
 import { buildText, viewText } from '../state/as-text.js';
 import { Desk } from '../state/desk.js';
@@ -10,10 +11,8 @@ import { lugLine } from '../state/lug-line.js';
 import { readPreferences, writePreferences, type Preferences } from '../state/preferences.js';
 import { Session, type Notice } from '../state/session.js';
 import { viewOf } from '../state/view.js';
-import '../build/ts-build.js';
 import '../calculator/ts-calculator.js';
 import '../notice/ts-notice.js';
-import '../sheet/ts-sheet.js';
 import type { TsSheet } from '../sheet/ts-sheet.js';
 import '../strip/ts-strip.js';
 import { PageAddress } from './address.js';
@@ -46,6 +45,7 @@ export class TsApp extends LitElement {
   #address: PageAddress | null = null;
   #aloudTimer: ReturnType<typeof setTimeout> | undefined;
   #off: (() => void)[] = [];
+  #whole = false;
 
   override disconnectedCallback(): void {
     super.disconnectedCallback();
@@ -115,7 +115,7 @@ export class TsApp extends LitElement {
       @ts-copy-link=${() => { void this.#copyLink(); }} @ts-copy-text=${() => { void this.#copyText(); }} @ts-save-file=${() => { this.#save(); }}
       @ts-open-file=${(event: CustomEvent<string>) => { this.#session?.openText(event.detail); this.#went(); }}
       @ts-bring-back=${() => { this.#session?.bringBack(); this.#went(); }} @ts-example=${() => { this.#session?.replace(EXAMPLE, 'speech'); this.#went(); }}>
-      <nav aria-label="On this page"><header><a class="skip" href="#main" @click=${this.#skip}>To the answers</a></header></nav>
+      <nav aria-label="On this page"><header><a class="skip" href="#main" @click=${this.#skip}>${PAGE.toAnswers}</a></header></nav>
       <ts-strip .lugs=${lugs} .at=${at} .name=${build.name} .home=${this.#address?.of('') ?? '#'}></ts-strip>
       <main tabindex="-1">
         ${this.said.map((said) => html`<ts-notice .text=${said.text} .action=${said.action} .close=${SAY.close} @ts-act=${() => { this.#act(said); }} @ts-dismiss=${() => { this.#unsay(said.key); }}></ts-notice>`)}
@@ -128,8 +128,21 @@ export class TsApp extends LitElement {
 
   #heard(): void {
     this.tick += 1;
+    this.#fetchRest();
+    this.#entitle();
     clearTimeout(this.#aloudTimer);
     this.#aloudTimer = setTimeout(() => { this.#announce(); }, ANNOUNCE_AFTER);
+  }
+
+  /** The first answers come first; the pictures, the paper and the build are fetched behind them. */
+  #fetchRest(): void {
+    const desk = this.#desk;
+    if (this.#whole || desk === null || (desk.at !== '' && viewOf(desk)?.situation == null)) return;
+    this.#whole = true;
+    const fetched = async (): Promise<void> => { await import('../later.js'); };
+    const again = (): void => { this.#whole = false; };
+    if (desk.at === '') fetched().catch(again);
+    else void this.updateComplete.then(() => { requestAnimationFrame(() => { requestAnimationFrame(() => { fetched().catch(again); }); }); });
   }
 
   #announce(): void {
@@ -137,7 +150,14 @@ export class TsApp extends LitElement {
     if (view === null) return;
     const refused = view.problems.size;
     this.aloud = refused > 0 ? refusedCount(refused) : view.lead === null ? '' : `${view.lead.label}: ${view.lead.figure} ${view.lead.unit}. ${view.lead.sentence}`;
-    document.title = `${view.calculator.title}: ${view.lug.id}, ${SAY.site}`;
+  }
+
+  #entitle(): void {
+    const lug = this.#desk?.lug;
+    const calculator = lug === undefined ? undefined : this.#desk?.calculator(lug.calculator);
+    const title = lug === undefined ? SAY.strip.build : `${calculator?.title ?? lug.calculator}: ${lug.id}`;
+    const whole = `${title}, ${SAY.site}`;
+    if (document.title !== whole) document.title = whole;
   }
 
   #go(id: string): void {
@@ -153,7 +173,6 @@ export class TsApp extends LitElement {
     address.at = desk.at;
     address.go(desk.lug?.calculator ?? '');
     scrollTo({ top: 0, behavior: 'instant' });
-    if (desk.at === '') document.title = `${SAY.strip.build}, ${SAY.site}`;
   }
 
   #prefer(preferences: Preferences): void {
@@ -172,7 +191,7 @@ export class TsApp extends LitElement {
     const calculator = this.#desk?.lug?.calculator ?? '';
     this.#address?.write(hash, calculator);
     const done = await copy(location.href);
-    this.#say({ key: 'copy', text: done ? SAY.file.copied : 'The link stands in the address line: copy it from there.', action: '' });
+    this.#say({ key: 'copy', text: done ? SAY.file.copied : PAGE.linkInAddress, action: '' });
   }
 
   async #copyText(): Promise<void> {
@@ -180,7 +199,7 @@ export class TsApp extends LitElement {
     if (desk === null) return;
     const view = viewOf(desk);
     const done = await copy(view === null ? buildText(desk, location.href) : viewText(view, location.href));
-    this.#say({ key: 'copy', text: done ? SAY.file.textCopied : 'This browser does not let the page copy. Save to a file instead.', action: done ? '' : SAY.file.save });
+    this.#say({ key: 'copy', text: done ? SAY.file.textCopied : PAGE.noCopying, action: done ? '' : SAY.file.save });
   }
 
   #save(): void {
@@ -205,11 +224,11 @@ export class TsApp extends LitElement {
   #sheet(printing: boolean): void {
     const sheet = this.renderRoot.querySelector<TsSheet>('ts-sheet');
     const desk = this.#desk;
-    if (sheet === null || desk === null) return;
+    if (sheet === null || desk === null || customElements.get('ts-sheet') === undefined) return;
     const place = desk.build.lugs.findIndex((lug) => lug.id === desk.at) + 1;
     sheet.view = viewOf(desk);
     sheet.build = desk.build.name;
-    sheet.place = desk.build.lugs.length > 1 ? `Sheet ${place} of ${desk.build.lugs.length}` : '';
+    sheet.place = desk.build.lugs.length > 1 ? PAGE.sheetOf(place, desk.build.lugs.length) : '';
     sheet.today = new Date().toISOString().slice(0, 10);
     sheet.printing = printing && sheet.view !== null;
     this.toggleAttribute('printing', sheet.printing);

@@ -2,7 +2,7 @@ import { html, LitElement, nothing, type TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
 import { repeat } from 'lit/directives/repeat.js';
 import { SAY } from '../../words/index.js';
-import { counted, list } from '../../words/plain.js';
+import { PAGE } from '../../words/page-words.js';
 import { tell } from '../shared/events.js';
 import { controls, ground, type } from '../shared/look.js';
 import type { Desk } from '../state/desk.js';
@@ -31,22 +31,22 @@ export class TsBuild extends LitElement {
     if (desk === null) return nothing;
     const { lugs, name } = desk.build;
     return html`
-      <header><h1>${SAY.strip.build}</h1><label class="name"><span class="aside">Name of the build</span>
+      <header><h1>${SAY.strip.build}</h1><label class="name"><span class="aside">${PAGE.buildName}</span>
         <input type="text" maxlength="80" placeholder="" autocomplete="off" .value=${live(name)} @input=${(event: Event) => { desk.nameBuild((event.target as HTMLInputElement).value); }}></label></header>
       <div class="grid">
         <div class="board">
           ${lugs.length === 0 ? nothing : html`<div class="end">${ear()}</div>`}
           <ul>${repeat(lugs, ({ id }) => id, (lug) => this.#lug(desk, lug))}</ul>
-          ${lugs.length === 0 ? html`<p class="book none">No lug on the strip yet. Add one to begin.</p>` : html`<div class="end">${lastEar()}</div>`}
+          ${lugs.length === 0 ? html`<p class="book none">${PAGE.noLugs}</p>` : html`<div class="end">${lastEar()}</div>`}
         </div>
         <div class="beside">
           <p class="sentence">${this.#sentence(desk)}</p>
           ${desk.removed === null ? nothing : html`<p class="removed">${SAY.strip.removed(desk.removed.lug.id)} <button class="link" @click=${() => { desk.putBack(); }}><span>${SAY.strip.undo}</span></button></p>`}
           <div class="add"><button aria-expanded=${this.adding ? 'true' : 'false'} @click=${() => { this.adding = !this.adding; }}>${SAY.strip.add}</button>
             ${this.adding ? this.#shelf(desk) : nothing}</div>
-          <section><h2>Keep and send on</h2><ts-share></ts-share>
-            ${this.aside ? html`<p class="row"><button class="link" @click=${() => { tell(this, 'ts-bring-back'); }}><span>Bring back the build before this one</span></button></p>` : nothing}
-            <p class="row"><button class="link" @click=${() => { tell(this, 'ts-example'); }}><span>Open the example, an invented winter build</span></button></p>
+          <section><h2>${PAGE.keep}</h2><ts-share></ts-share>
+            ${this.aside ? html`<p class="row"><button class="link" @click=${() => { tell(this, 'ts-bring-back'); }}><span>${PAGE.bringBack}</span></button></p>` : nothing}
+            <p class="row"><button class="link" @click=${() => { tell(this, 'ts-example'); }}><span>${PAGE.example}</span></button></p>
           </section>
           <ts-disclosure .heading=${SAY.settings.title}><ts-preferences .preferences=${desk.preferences}></ts-preferences></ts-disclosure>
         </div>
@@ -64,7 +64,7 @@ export class TsBuild extends LitElement {
         <div class="second"><span class="small">${title}</span><span class="row">
           <button class="link" aria-expanded=${this.naming === lug.id ? 'true' : 'false'} @click=${() => { this.naming = this.naming === lug.id ? '' : lug.id; }}><span>${SAY.strip.rename}<i class="aside">, ${lug.id}</i></span></button>
           <button class="link" @click=${() => { desk.remove(lug.id); }}><span>${SAY.strip.remove}<i class="aside">, ${lug.id}</i></span></button></span></div>
-        ${this.naming === lug.id ? html`<label class="rename">Name on the strip <input type="text" maxlength="24" autocomplete="off" .value=${lug.id} @change=${(event: Event) => { this.#rename(desk, lug.id, event); }}></label>` : nothing}
+        ${this.naming === lug.id ? html`<label class="rename">${PAGE.lugName} <input type="text" maxlength="24" autocomplete="off" .value=${lug.id} @change=${(event: Event) => { this.#rename(desk, lug.id, event); }}></label>` : nothing}
       </div></li>`;
   }
 
@@ -81,10 +81,10 @@ export class TsBuild extends LitElement {
   /** "Three lugs. One wants a look: supply." */
   #sentence(desk: Desk): unknown {
     const { lugs } = desk.build;
-    if (lugs.length === 0) return 'Each calculator in use is a lug on the strip.';
+    if (lugs.length === 0) return PAGE.noneYet;
     const wants = lugs.filter((lug) => lugLine(desk, lug).state !== null).map(({ id }) => id);
-    const look = wants.length === 0 ? '' : `${wants.length === 1 ? 'One wants' : `${wants.length} want`} a look: ${list(wants)}.`;
-    return html`${counted(lugs.length, 'lug')} on the strip. ${look === '' ? 'Nothing is over a rating.' : html`<b>${look}</b>`}`;
+    const look = PAGE.wantLook(wants);
+    return html`${PAGE.onStrip(lugs.length)} ${look === '' ? PAGE.allWell : html`<b>${look}</b>`}`;
   }
 }
 

@@ -1,16 +1,11 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { SAY } from '../../words/index.js';
+import { PAGE } from '../../words/page-words.js';
 import type { Desk } from '../state/desk.js';
 import type { Want } from '../state/kinds.js';
 import { valueAt } from '../state/paths.js';
 import type { View } from '../state/view.js';
 import '../disclosure/ts-disclosure.js';
-import '../parts/ts-parts.js';
-import '../preferences/ts-preferences.js';
-import '../readings/ts-readings.js';
-import '../share/ts-share.js';
-import '../wiring/ts-wiring.js';
-import '../worked/ts-worked.js';
 
 const NONE: readonly never[] = [];
 
@@ -25,7 +20,7 @@ export function restOf(view: View, desk: Desk): TemplateResult {
     <ts-disclosure .heading=${headings.wiring} @ts-disclose=${needs('wiring')}><ts-wiring .steps=${outcome?.wiring ?? NONE} .tubes=${view.circuit.tubes ?? NONE} .way=${view.way}></ts-wiring></ts-disclosure>`;
   return html`<ts-disclosure .heading=${headings.worked}><ts-worked .how=${view.words.how} .way=${view.way}></ts-worked></ts-disclosure>
     ${bench}
-    <ts-disclosure heading="Keep and send on"><ts-share></ts-share></ts-disclosure>
+    <ts-disclosure .heading=${PAGE.keep}><ts-share></ts-share></ts-disclosure>
     <ts-disclosure .heading=${settings.title}><ts-preferences .preferences=${view.way}></ts-preferences></ts-disclosure>`;
 }
 

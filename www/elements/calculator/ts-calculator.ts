@@ -1,5 +1,6 @@
 import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { byGravity, cautionWords, SAY, STATES, type BareCaution } from '../../words/index.js';
+import { PAGE } from '../../words/page-words.js';
 import { tell } from '../shared/events.js';
 import { ICONS } from '../shared/icons.js';
 import { controls, ground, hatching, type } from '../shared/look.js';
@@ -14,7 +15,6 @@ import '../form/ts-form.js';
 import '../lead/ts-lead.js';
 import type { TsOpenField } from '../open-field/ts-open-field.js';
 import '../open-field/ts-open-field.js';
-import '../pictures/ts-pictures.js';
 import '../pins/ts-pins.js';
 import '../switch/ts-switch.js';
 import { Handlers } from './handlers.js';
@@ -64,7 +64,7 @@ export class TsCalculator extends LitElement {
     const { desk } = this;
     if (desk?.lug === undefined) return nothing;
     const view = viewOf(desk, this.#memo);
-    if (view === null) return html`<p class="waiting" role="status">${desk.lost ? STATES.engineMissing : desk.catalogue.length === 0 ? STATES.loading : `This page has no calculator called “${desk.lug.calculator}”. What is in it is kept.`}</p>`;
+    if (view === null) return html`<p class="waiting" role="status">${desk.lost ? STATES.engineMissing : desk.catalogue.length === 0 ? STATES.loading : PAGE.noCalculator(desk.lug.calculator)}</p>`;
     return html`<div @ts-type=${this.#handlers.type} @ts-step=${this.#handlers.step} @ts-turn=${this.#handlers.turn} @ts-open=${this.#opened} @ts-close=${() => { this.#close(); }}
       @ts-danger=${() => { this.#lead('danger'); }} @ts-pin=${this.#handlers.pin} @ts-unpin=${this.#handlers.unpin} @ts-name-pin=${this.#handlers.namePin} @ts-take-pin=${this.#handlers.takePin} @keydown=${this.#escape}>
       ${this.#header(view)}
@@ -82,7 +82,7 @@ export class TsCalculator extends LitElement {
 
   #header(view: View): TemplateResult {
     const tube = view.circuit?.tubes?.[0]?.reference;
-    const where = this.build === '' ? '' : `, in ${this.build}`;
+    const where = this.build === '' ? '' : PAGE.inBuild(this.build);
     return html`<header><div><h1>${view.calculator.title}</h1><p class="subtitle"><span>${view.lug.id}${tube === undefined ? '' : `, ${tube}`}</span><span>${where}</span></p></div>
       <button class="link sheet" @click=${() => { tell(this, 'ts-print'); }}>${ICONS.sheet(24)}<span>${SAY.sheet}</span></button></header>`;
   }
@@ -94,7 +94,7 @@ export class TsCalculator extends LitElement {
       ${view.general === null ? nothing : html`<div class="general" role="status">${ICONS.refused(26)}<p><b>${STATES.noSolution}</b> ${view.general.text}</p></div>`}
       </div><ts-lead class="top" .lead=${view.lead} .nearest=${this.#memo.get('nearest', [view.situation, this.open], () => (this.open === null ? null : nearest(view, this.open)))} ?folded=${folded} .stale=${view.stale} .waiting=${view.waiting}></ts-lead>
       ${over === undefined ? nothing : html`<div class="top"><button class="look" @click=${() => { this.#lead('limit'); }}><span class="edge hatched-ink"></span><span class="mark">${ICONS.limit(26)}</span>
-        <b>${cautionWords(over, view.situation?.inputs, view.way).heading}</b><span class="why">Why</span></button></div>`}`;
+        <b>${cautionWords(over, view.situation?.inputs, view.way).heading}</b><span class="why">${PAGE.why}</span></button></div>`}`;
   }
 
   #side(view: View, desk: Desk): TemplateResult {
@@ -105,7 +105,7 @@ export class TsCalculator extends LitElement {
     });
     const remarks = view.situation === null ? [] : (view.words.remarks?.(view.situation) ?? []);
     return html`<div class="answers">
-        ${view.columns.length < 2 ? nothing : html`<ts-switch .positions=${view.columns} label="Position of the switch"></ts-switch>`}
+        ${view.columns.length < 2 ? nothing : html`<ts-switch .positions=${view.columns} .label=${PAGE.switchPosition}></ts-switch>`}
         <ts-answers .tables=${first} .stale=${view.stale}></ts-answers>
         ${this.open === null ? nothing : html`<ts-open-field .view=${view} .desk=${desk} .path=${this.open} .reference=${this.reference} .tick=${this.tick}></ts-open-field>`}
         ${others.length === 0 ? nothing : html`<ts-answers .tables=${others} .stale=${view.stale}></ts-answers>`}

@@ -1,5 +1,6 @@
 import { html, LitElement, nothing, svg, type TemplateResult } from 'lit';
 import { cautionWords, DANGER_LAW, dangerSteps, type BareCaution, type CautionWords, type Figures, type Gauge, type Way, USUAL_WAY } from '../../words/index.js';
+import { PAGE } from '../../words/page-words.js';
 import { figure, texts } from '../../words/plain.js';
 import { show } from '../../words/quantity.js';
 import { tell } from '../shared/events.js';
@@ -33,7 +34,7 @@ export class TsCaution extends LitElement {
     return html`<section class="danger" tabindex="-1" aria-labelledby="heading">
       <div class="head">${ICONS.danger(38)}<div><h2 id="heading">${heading}</h2><p>${text}</p></div></div>
       <ol>${steps.map(({ word }, k) => html`<li><span>${k + 1}</span><b>${word}</b></li>`)}</ol>
-      <details><summary><span>What each step means</span></summary>
+      <details><summary><span>${PAGE.stepsMean}</span></summary>
         <ol class="long">${steps.map(({ word, more }, k) => html`<li><b>${k + 1}. ${word}.</b> ${more}</li>`)}</ol>
       </details>
       ${this.first ? html`<p class="law">${DANGER_LAW}</p>` : nothing}
@@ -65,13 +66,13 @@ function gauge({ value, rating, unit }: Gauge, way: Way): TemplateResult {
   const most = Math.max(value, rating) * 1.02;
   const [full, tick] = [(Math.min(value, rating) / most) * 100, (rating / most) * 100];
   const over = (value / most) * 100;
-  const label = `${show(value, unit, { way })} of ${show(rating, unit, { way })} rated`;
+  const label = PAGE.ofRated(show(value, unit, { way }), show(rating, unit, { way }));
   return html`<div class="gauge"><svg width="100%" height="20" role="img" aria-label=${label}>${svg`
     <defs><pattern id="hatch" width="4" height="4" patternUnits="userSpaceOnUse" patternTransform="rotate(45)"><path d="M0 0V4" stroke="var(--ink)" stroke-width="1.6"></path></pattern></defs>
     <rect x="0" y="6" width="${full}%" height="8" fill="var(--ink)"></rect>
     ${over > tick ? svg`<rect x="${tick}%" y="6" width="${over - tick}%" height="8" fill="url(#hatch)" stroke="var(--ink)" stroke-width="1.4"></rect>` : nothing}
     <line x1="${tick}%" x2="${tick}%" y1="1" y2="19" stroke="var(--ink)" stroke-width="2.4"></line>`}
-    </svg><div class="rated">rated ${show(rating, unit, { way })}</div></div>`;
+    </svg><div class="rated">${PAGE.rated(show(rating, unit, { way }))}</div></div>`;
 }
 
 customElements.define('ts-caution', TsCaution);

@@ -1,6 +1,7 @@
 import { html, LitElement, nothing, type TemplateResult } from 'lit';
 import { repeat } from 'lit/directives/repeat.js';
 import { choiceWords, inputWords, labelOf, partEchoShort, readingWords, told } from '../../words/index.js';
+import { PAGE } from '../../words/page-words.js';
 import { lowered } from '../../words/plain.js';
 import { tell } from '../shared/events.js';
 import { afterFrame } from '../shared/frame.js';
@@ -76,7 +77,7 @@ export class TsForm extends LitElement {
     if (isKnob(row, words.percent)) {
       const said = typeof value === 'string' ? this.desk?.reading(value, '1') : undefined;
       return html`<ts-knob data-path=${path} .path=${path} .value=${typeof value === 'string' ? value : ''} .place=${Math.min(1, Math.max(0, valueOf(said) ?? 0))}
-        .label=${reference !== '' && named.toLowerCase() === reference.toLowerCase() ? 'knob' : named} .reference=${reference} .refusal=${refusal} .echo=${said !== undefined && 'value' in said ? `${knobWords(view, path, said.value)}.` : ''}></ts-knob>`;
+        .label=${reference !== '' && named.toLowerCase() === reference.toLowerCase() ? PAGE.knob : named} .reference=${reference} .refusal=${refusal} .echo=${said !== undefined && 'value' in said ? `${knobWords(view, path, said.value)}.` : ''}></ts-knob>`;
     }
     return html`<ts-field data-path=${path} .path=${path} .row=${row} .value=${value} .reference=${reference} .label=${named} .refusal=${refusal}
       .echo=${this.#echo(view, path, row, value)} .help=${told(words.help, view.way)} .choices=${choices}></ts-field>`;
@@ -90,7 +91,7 @@ export class TsForm extends LitElement {
     if (row.shape !== 'quantity' || typeof value !== 'string') return '';
     const said = this.desk?.reading(value, row.unit ?? '1');
     if (said === undefined || !('value' in said)) return '';
-    if (said.value === 0 && row.zero === 'none') return '0: none.';
+    if (said.value === 0 && row.zero === 'none') return PAGE.isNone;
     const part = view.stale || view.situation === null ? '' : partEchoShort(path, view.situation.outcome, view.way);
     return [readingWords(value, row.unit ?? '1', said, view.way), part].filter((each) => each !== '').join(', ');
   }
@@ -105,13 +106,13 @@ export class TsForm extends LitElement {
       <ol>${items.map((pieces, k) => html`<li>
         <div class="item"><h4>${one.charAt(0).toUpperCase() + one.slice(1)} ${k + 1}</h4>
           <div class="row">
-            <button class="link" ?disabled=${k === 0} @click=${() => { set(moved(values, k, -1)); }}><span>Up<i class="aside">, ${one} ${k + 1}</i></span></button>
-            <button class="link" ?disabled=${k === items.length - 1} @click=${() => { set(moved(values, k, 1)); }}><span>Down<i class="aside">, ${one} ${k + 1}</i></span></button>
-            <button class="link" ?disabled=${!canShrink(row, values)} @click=${() => { set(shrunk(row, values, k)); }}><span>Take out<i class="aside">, ${one} ${k + 1}</i></span></button>
+            <button class="link" ?disabled=${k === 0} @click=${() => { set(moved(values, k, -1)); }}><span>${PAGE.up}<i class="aside">, ${one} ${k + 1}</i></span></button>
+            <button class="link" ?disabled=${k === items.length - 1} @click=${() => { set(moved(values, k, 1)); }}><span>${PAGE.down}<i class="aside">, ${one} ${k + 1}</i></span></button>
+            <button class="link" ?disabled=${!canShrink(row, values)} @click=${() => { set(shrunk(row, values, k)); }}><span>${PAGE.takeOut}<i class="aside">, ${one} ${k + 1}</i></span></button>
           </div></div>
         ${this.#pieces(view, pieces)}
       </li>`)}</ol>
-      ${canGrow(row, values) ? html`<button @click=${() => { set(grown(row, values, newItem(view.words, row, `${path}[${values.length}]`))); }}>Add a ${one}</button>` : nothing}
+      ${canGrow(row, values) ? html`<button @click=${() => { set(grown(row, values, newItem(view.words, row, `${path}[${values.length}]`))); }}>${PAGE.addOne(one)}</button>` : nothing}
     </fieldset>`;
   }
 
@@ -120,7 +121,7 @@ export class TsForm extends LitElement {
     const table = row.either?.find((option) => option.shape === 'choice');
     const own = row.either?.find((option) => option.shape === 'record');
     if (table === undefined) return this.#field(view, path, chosen, value);
-    const choices = [...this.#choices(view, path, table), ...(own === undefined ? [] : [[OWN, `${lowered(this.#name(view, path))} of your own`] as const])];
+    const choices = [...this.#choices(view, path, table), ...(own === undefined ? [] : [[OWN, PAGE.ofYourOwn(lowered(this.#name(view, path)))] as const])];
     const current = isRecord(value) ? OWN : value;
     const change = (event: CustomEvent<{ path: string; value: Value }>): void => {
       if (event.detail.path !== path || event.detail.value !== OWN || own === undefined) return;

@@ -6,6 +6,7 @@ import type { Refusal } from '../state/kinds.js';
 import { fieldStyle, refusalStyle } from '../field/style.js';
 import { refusalOf } from '../field/refusal.js';
 import type { TypeDetail } from '../field/ts-field.js';
+import { PAGE } from '../../words/page-words.js';
 
 const HANDLE = 26;
 
@@ -41,7 +42,7 @@ export class TsKnob extends LitElement {
       <label class="label" for="value">${this.reference === '' ? html`<b>${this.label}</b>` : html`<b>${this.reference}</b> ${this.label}`}</label>
       <div class="both">
         <div class="slide">${this.#track()}
-          <input type="range" min="0" max="100" step="1" aria-label=${`${this.label}, in percent`} aria-valuetext=${`${percent} percent`}
+          <input type="range" min="0" max="100" step="1" aria-label=${PAGE.inPercent(this.reference === '' ? this.label : `${this.reference} ${this.label}`)} aria-valuetext=${`${percent} percent`}
             .value=${live(String(percent))} @input=${this.#slid}></div>
         <input id="value" class="text" type="text" inputmode="decimal" autocomplete="off" spellcheck="false" maxlength="40"
           aria-describedby="echo" aria-invalid=${this.refusal === null ? 'false' : 'true'} .value=${live(this.value)} @input=${this.#typed}>

@@ -1,6 +1,7 @@
 import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
 import { choiceWords, inputWords, labelOf, partHeading, SAY, told } from '../../words/index.js';
+import { PAGE } from '../../words/page-words.js';
 import { lowered } from '../../words/plain.js';
 import { refusalOf } from '../field/refusal.js';
 import { refusalStyle } from '../field/style.js';
@@ -96,7 +97,7 @@ export class TsOpenField extends LitElement {
         : refusalOf(refusal, 'echo', (mended) => { this.#type(mended); })}
       ${refusal?.problem.mends !== undefined && refusal.problem.mends.length > 0 ? nothing : html`<div class="keys">
         ${keys.map((key) => html`<button type="button" aria-label=${key.name} @pointerdown=${hold} @click=${() => { this.#press(key); }}>${key.face}</button>`)}
-        <button type="button" aria-label=${this.letters ? 'keyboard of figures' : 'keyboard of letters'} @pointerdown=${hold} @click=${() => { this.letters = !this.letters; }}>${this.letters ? '123' : 'abc'}</button>
+        <button type="button" aria-label=${this.letters ? PAGE.figures : PAGE.letters} @pointerdown=${hold} @click=${() => { this.letters = !this.letters; }}>${this.letters ? '123' : 'abc'}</button>
       </div>`}
     </div>`;
   }
@@ -121,9 +122,9 @@ export class TsOpenField extends LitElement {
     const one = lowered(told(inputWords(view.words, this.path).label, view.way));
     return html`<div class=${choices.length > 3 ? 'choices many' : 'choices'}>
       ${choices.map((choice) => this.#choice(choiceWords(view.words, this.path, choice, view.way), '', choice === value, () => { this.#type(choice); }))}
-      ${own === undefined ? nothing : this.#choice(`${one} of your own`, '', isRecord(value), () => { if (!isRecord(value)) this.#type(start(view.words, own, this.path)); })}
+      ${own === undefined ? nothing : this.#choice(PAGE.ofYourOwn(one), '', isRecord(value), () => { if (!isRecord(value)) this.#type(start(view.words, own, this.path)); })}
     </div>
-    ${isRecord(value) ? html`<p class="echo">Its figures stand under “${SAY.headings.values}”.</p>` : nothing}
+    ${isRecord(value) ? html`<p class="echo">${PAGE.standsUnder(SAY.headings.values)}</p>` : nothing}
     ${view.problems.has(this.path) ? html`<p class="echo">${view.problems.get(this.path)?.text}</p>` : nothing}`;
   }
 

@@ -1,5 +1,6 @@
 import { html, LitElement } from 'lit';
 import { ratingWords, roleWords, ruleWords, SAY, USUAL_WAY, type PartRow, type Way } from '../../words/index.js';
+import { PAGE } from '../../words/page-words.js';
 import { show } from '../../words/quantity.js';
 import { ground, tables, type } from '../shared/look.js';
 
@@ -9,7 +10,7 @@ const UNITS: Readonly<Record<string, string>> = { resistor: 'Ω', potentiometer:
 export function partValue({ kind, value }: PartRow, way: Way): string {
   if (typeof value === 'string') return value;
   if (typeof value !== 'number') return '';
-  return kind === 'switch' ? `${value}-way` : show(value, UNITS[kind] ?? '1', { way });
+  return kind === 'switch' ? PAGE.ways(value) : show(value, UNITS[kind] ?? '1', { way });
 }
 
 /** `<ts-parts>`: what to buy, with the rating to look for and the rule it came from. */

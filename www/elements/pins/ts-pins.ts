@@ -1,6 +1,7 @@
 import { css, html, LitElement, nothing } from 'lit';
 import { live } from 'lit/directives/live.js';
 import { labelOf, SAY } from '../../words/index.js';
+import { PAGE } from '../../words/page-words.js';
 import { lowered } from '../../words/plain.js';
 import { tell } from '../shared/events.js';
 import { controls, ground, type } from '../shared/look.js';
@@ -43,7 +44,7 @@ export class TsPins extends LitElement {
       <label>${SAY.pin.pinned} <input type="text" maxlength="24" autocomplete="off" .value=${live(pin.name)} @change=${(event: Event) => { tell(this, 'ts-name-pin', { index, name: (event.target as HTMLInputElement).value }); }}></label>
       <p class="differs">${this.#differs(view, pin)}</p>
       <div class="row">
-        <button class="link" @click=${() => { tell(this, 'ts-take-pin', index); }}><span>Go back to it<i class="aside">, ${pin.name}</i></span></button>
+        <button class="link" @click=${() => { tell(this, 'ts-take-pin', index); }}><span>${PAGE.goBack}<i class="aside">, ${pin.name}</i></span></button>
         <button class="link" @click=${() => { tell(this, 'ts-unpin', index); }}><span>${SAY.pin.unpin}<i class="aside">, ${pin.name}</i></span></button>
       </div></li>`;
   }
@@ -56,11 +57,11 @@ export class TsPins extends LitElement {
       const now = view.leaves.find((each) => each.path === path)?.value;
       if (now === value || typeof value !== 'string') return [];
       const name = referenceOf(view, path) || lowered(labelOf(view.words, path, view.full, view.way));
-      return [`${name} was ${value === '' ? 'empty' : value}.`];
+      return [PAGE.was(name, value)];
     });
-    const turned = pin.position === view.lug.position ? [] : [`The switch was at ${view.columns[pin.position]?.name ?? pin.position + 1}.`];
+    const turned = pin.position === view.lug.position ? [] : [PAGE.switchWas(view.columns[pin.position]?.name ?? String(pin.position + 1))];
     const all = [...changed, ...turned];
-    return all.length === 0 ? 'The same as now.' : all.join(' ');
+    return all.length === 0 ? PAGE.sameAsNow : all.join(' ');
   }
 }
 

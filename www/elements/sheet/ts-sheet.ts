@@ -2,6 +2,7 @@ import { html, LitElement, nothing, type TemplateResult } from 'lit';
 import {
   byGravity, cautionText, curveWords, dangerLine, drawingNote, nodeWords, ratingWords, readingsNote, roleWords, SAY, told, type BareCaution, type PartRow,
 } from '../../words/index.js';
+import { PAGE } from '../../words/page-words.js';
 import { figure, raised, texts } from '../../words/plain.js';
 import { show } from '../../words/quantity.js';
 import { meterOf } from '../calculator/rest.js';
@@ -43,8 +44,8 @@ export class TsSheet extends LitElement {
     const limits = cautions.filter(({ severity }) => severity === 'limit');
     const tube = view.circuit?.tubes?.[0]?.reference;
     return html`
-      <header><div><h1>${view.calculator.title}</h1><p>${this.build === '' ? '' : `${this.build}. `}Lug: ${view.lug.id}${tube === undefined ? '' : `, ${tube}`}</p></div>
-        <p class="by">Built by <span class="blank"></span><br>Date <span class="blank short"></span> ${this.place}</p></header>
+      <header><div><h1>${view.calculator.title}</h1><p>${this.build === '' ? '' : `${this.build}. `}${PAGE.lug(view.lug.id)}${tube === undefined ? '' : `, ${tube}`}</p></div>
+        <p class="by">${PAGE.builtBy} <span class="blank"></span><br>${PAGE.date} <span class="blank short"></span> ${this.place}</p></header>
       ${lead === null ? nothing : html`<div class="lead"><div class="figure">${lead.figure}${lead.unit === '' ? '' : `\u00a0${lead.unit}`}</div><p>${lead.label}: ${lead.sentence}</p></div>`}
       ${view.circuit === null || view.circuit.parts.length === 0 ? nothing : html`<div class="drawing"><ts-drawing calculator=${view.calculator.id} .circuit=${view.circuit} .texts=${view.texts} .tags=${tagsOf(view)} .labels=${labelsOf(view)} .boxes=${way.resistor === 'box'}></ts-drawing></div>
         <p class="under">${drawingNote(view.columns.length > 1 ? view.lug.position + 1 : null, way)}</p>`}

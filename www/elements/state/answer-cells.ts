@@ -1,4 +1,5 @@
 import { answerFigure, answerUnit, answerWords, choiceWords, told } from '../../words/index.js';
+import { PAGE } from '../../words/page-words.js';
 import { show } from '../../words/quantity.js';
 import type { CalculatorWords, Way } from './from-words.js';
 import type { AnswerRow, Figures, Value } from './kinds.js';
@@ -28,7 +29,7 @@ export function answerText(context: CellContext, key: string, value: Value | und
   const { words, inputs, way } = context;
   const unit = context.answers.find((row) => row.key === key)?.unit ?? '1';
   if (typeof value === 'string') return told(choiceWords(words, key, value), way);
-  if (typeof value === 'boolean') return value ? 'yes' : 'no';
+  if (typeof value === 'boolean') return value ? PAGE.yes : PAGE.no;
   const { figure, unit: symbol } = answerFigure(words, key, value, unit, inputs, way);
   return symbol === '' ? figure : `${figure}\u00a0${symbol}`;
 }

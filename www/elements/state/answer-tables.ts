@@ -1,4 +1,5 @@
 import { answerWords, told } from '../../words/index.js';
+import { PAGE } from '../../words/page-words.js';
 import type { Face, Situation } from './from-words.js';
 import { answerLines, BLANK, difference, type Cell, type CellContext } from './answer-cells.js';
 import type { AnswerRow, Figures, Outcome, Value } from './kinds.js';
@@ -61,7 +62,7 @@ function cell(context: CellContext, key: string, path: string, answers: Figures,
   const value = valueAt(answers, path);
   const against = pins.flatMap(({ name, outcome }) => {
     const gap = difference(context, key, value, valueAt(outcome?.answers ?? {}, path));
-    return gap === null ? [] : [`${gap} against\u00a0${name}`];
+    return gap === null ? [] : [PAGE.against(gap, name)];
   });
   return { lines: answerLines(context, key, value), against, blank: false };
 }

@@ -156,6 +156,8 @@ export class Desk {
     this.build = edits.withName(this.build, id, name);
     if (name !== id) this.works.rename(id, name);
     if (this.at === id) this.at = name;
+    // What was on its way to the old name is asked for again.
+    this.workAll();
     this.#tell(true);
   }
 

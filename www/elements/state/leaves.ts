@@ -1,4 +1,5 @@
 import { choiceWords } from '../../words/index.js';
+import { PAGE } from '../../words/page-words.js';
 import { general } from './paths.js';
 import type { CalculatorWords, Way } from './from-words.js';
 import { optionOf } from './full.js';
@@ -47,7 +48,7 @@ export function textsOf(words: CalculatorWords | undefined, all: readonly Leaf[]
 
 /** The text of one field. */
 export function leafText(words: CalculatorWords | undefined, path: string, row: InputRow, value: Value, way: Way): string {
-  if (typeof value !== 'string') return typeof value === 'boolean' ? (value ? 'yes' : 'no') : '';
+  if (typeof value !== 'string') return typeof value === 'boolean' ? (value ? PAGE.yes : PAGE.no) : '';
   return row.shape === 'choice' || row.shape === 'either' ? choiceWords(words, path, value, way) : value;
 }
 

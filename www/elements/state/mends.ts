@@ -1,4 +1,5 @@
 import { inputWords, typedText } from '../../words/index.js';
+import { PAGE } from '../../words/page-words.js';
 import type { Table } from './full.js';
 import type { BareProblem, Engine, Figures, InputRow } from './kinds.js';
 import { sent } from './full.js';
@@ -112,7 +113,7 @@ export class Mends {
     if (!this.isFor(full)) return;
     const mend = await look();
     if (mend === null || !this.isFor(full)) return;
-    this.#found.set(code, { path: mend.path, text: mend.text, words: `Put in ${mend.text}` });
+    this.#found.set(code, { path: mend.path, text: mend.text, words: PAGE.putIn(mend.text) });
     this.#told();
   }
 }

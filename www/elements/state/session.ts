@@ -78,7 +78,7 @@ export class Session {
       this.#notice(read !== null && read.refused === 'newer' ? 'link_newer' : 'link_not_ours', read !== null && 'form' in read ? read.form : FORM);
       return null;
     }
-    if (!same(written(read.build), written(own)) && own.lugs.length > 0) this.#setAside(own);
+    if (!same(written(read.build), written(own)) && own.lugs.length > 0) this.#setAside(own, this.#desk.at);
     return { build: read.build, at: read.at ?? read.build.lugs[0]?.id ?? '' };
   }
 
@@ -97,14 +97,15 @@ export class Session {
 
   /** Another build on the bench; the one that was there is put aside. */
   replace(build: Build, at: string): void {
-    if (this.#desk.build.lugs.length > 0) this.#setAside(this.#desk.build);
+    if (this.#desk.build.lugs.length > 0) this.#setAside(this.#desk.build, this.#desk.at);
     this.#desk.open(build, at);
   }
 
   /** The build that was put aside comes back, and this one goes aside. */
   bringBack(): void {
-    const read = readBuild(this.#keep.before()?.build ?? null);
-    if ('build' in read) this.replace(read.build, '');
+    const aside = this.#keep.before();
+    const read = readBuild(aside?.build ?? null);
+    if ('build' in read) this.replace(read.build, aside?.at ?? '');
   }
 
   /** Takes what another tab has kept. */
@@ -134,8 +135,8 @@ export class Session {
     if (this.#keepTimer !== undefined) this.#keepNow();
   }
 
-  #setAside(build: Build): void {
-    this.#keep.setAside({ build: written(build), at: '', hashes: [], stamp: '' });
+  #setAside(build: Build, at: string): void {
+    this.#keep.setAside({ build: written(build), at, hashes: [], stamp: '' });
     this.#notice('aside');
   }
 

@@ -1,4 +1,4 @@
-import { inputWords, told } from '../../words/index.js';
+import { labelOf } from '../../words/index.js';
 import { lowered } from '../../words/plain.js';
 import type { CalculatorWords, Circuit, Way } from './from-words.js';
 import type { BareProblem, Figures } from './kinds.js';
@@ -15,7 +15,7 @@ export function calledBy(
   words: CalculatorWords | undefined, circuit: Circuit | null | undefined, path: string, way: Way,
 ): string {
   const part = circuit?.parts.find((each) => each.field === path);
-  return part?.reference ?? lowered(told(inputWords(words, path).label, way));
+  return part?.reference ?? lowered(labelOf(words, path, {}, way));
 }
 
 /** The fields that the last good answers wait for, each once, with the text that those answers are for. */

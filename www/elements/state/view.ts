@@ -1,6 +1,7 @@
 import {
   answerFigure, answerWords, dangerSteps, inputWords, labelOf, partEcho, problemText, readAs, roleWords, told, wordsOf, type Lead,
 } from '../../words/index.js';
+import { PAGE } from '../../words/page-words.js';
 import { lowered } from '../../words/plain.js';
 import { show } from '../../words/quantity.js';
 import { answerTables, oneAnswer, type Column, type Pinned, type Table } from './answer-tables.js';
@@ -157,7 +158,7 @@ export function echoOf(desk: Desk, view: View, path: string): string {
   if (leaf === undefined || leaf.row.shape !== 'quantity' || typeof leaf.value !== 'string') return '';
   const said = desk.reading(leaf.value, leaf.row.unit ?? '1');
   if (said === undefined || !('value' in said)) return '';
-  if (said.value === 0 && leaf.row.zero === 'none') return 'Read as 0: none.';
+  if (said.value === 0 && leaf.row.zero === 'none') return PAGE.readNone;
   if (inputWords(view.words, path).percent === true) return `Read as ${knobWords(view, path, said.value)}.`;
   const circuit = view.stale || view.situation === null ? '' : partEcho(path, view.situation.outcome, view.way);
   return `${readAs(leaf.row.unit ?? '1', said, view.way)} ${circuit}`.trim();
@@ -168,7 +169,7 @@ export function knobWords(view: View, path: string, place: number): string {
   const percent = show(place * 100, '%', { digits: 3, way: view.way });
   const pot = view.circuit?.parts.find((part) => part.field === path && part.kind === 'potentiometer');
   if (typeof pot?.value !== 'number') return percent;
-  return `${percent}: ${show(place * pot.value, 'Ω', { way: view.way })} below the wiper`;
+  return PAGE.belowWiper(percent, show(place * pot.value, 'Ω', { way: view.way }));
 }
 
 /** The text of a field as it stands. */

@@ -1,5 +1,6 @@
 import { css, html, LitElement, nothing, svg } from 'lit';
 import { baseWords, electrodeWords, joinWords, USUAL_WAY, type Way } from '../../words/index.js';
+import { PAGE } from '../../words/page-words.js';
 import { ground, type } from '../shared/look.js';
 import type { WiringStep } from '../state/kinds.js';
 import type { Tube } from '../state/from-words.js';
@@ -39,7 +40,7 @@ export class TsWiring extends LitElement {
       const angle = ((Number(pin) - 1 + first) / slots) * 2 * Math.PI;
       return { x: 150 - 46 * Math.sin(angle), y: 92 + 46 * Math.cos(angle), angle };
     };
-    return html`<figure><svg class="socket" viewBox="-40 0 380 184" role="img" aria-label=${`${kind ?? ''} socket from below`}>${svg`
+    return html`<figure><svg class="socket" viewBox="-40 0 380 184" role="img" aria-label=${PAGE.socket(kind ?? '')}>${svg`
       <circle cx="150" cy="92" r="62" fill="var(--plate)" stroke="var(--ink)" stroke-width="2.2"></circle>
       ${base === 'octal' ? svg`<circle cx="150" cy="92" r="16" fill="none" stroke="var(--ink)" stroke-width="1.5"></circle><path d="M146 108v6h8v-6" fill="var(--ink)"></path>` : nothing}
       ${pins.map(({ pin, electrode }) => {
@@ -49,7 +50,7 @@ export class TsWiring extends LitElement {
         return svg`<circle cx=${x} cy=${y} r="11" fill="var(--paper)" stroke="var(--ink)" stroke-width="1.6"></circle>
           <text class="pin" x=${x} y=${y + 4.5} text-anchor="middle">${pin}</text><text x=${dx} y=${dy} text-anchor=${anchor}>${electrodeWords(electrode)}</text>`;
       })}`}</svg>
-      <figcaption>${reference}, ${kind}: ${baseWords(base)}, seen from below.</figcaption></figure>`;
+      <figcaption>${PAGE.socketCaption(reference, kind ?? '', baseWords(base))}</figcaption></figure>`;
   }
 }
 
