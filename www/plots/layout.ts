@@ -1,5 +1,3 @@
-import { area as filled, line as joined } from 'd3-shape';
-
 import { codeOf, type Band, type Curve, type Duty, type Line } from './kinds.js';
 import { placeEnds, placeLabels, type LabelPlace, type Rect, type Track } from './label-places.js';
 import { across, up, type Scale } from './scales.js';
@@ -118,16 +116,25 @@ function track(line: Line, x: Scale, y: Scale): Track {
   return points;
 }
 
+/** The line as strokes from point to point, broken where it has no place. */
 function path(line: Line, x: Scale, y: Scale): string {
   const round = (value: number) => Math.round(value * 100) / 100;
-  const shape = joined<number>((_, index) => round(x.place(line.x[index] ?? Number.NaN)), (_, index) => round(y.place(line.y[index] ?? Number.NaN)))
-    .defined((_, index) => Number.isFinite(x.place(line.x[index] ?? Number.NaN)) && Number.isFinite(y.place(line.y[index] ?? Number.NaN)));
-  return shape([...line.x]) ?? '';
+  let drawn = '';
+  let down = false;
+  line.x.forEach((value, index) => {
+    const [left, top] = [x.place(value), y.place(line.y[index] ?? Number.NaN)];
+    const here = Number.isFinite(left) && Number.isFinite(top);
+    if (here) drawn += `${down ? 'L' : 'M'}${round(left)},${round(top)}`;
+    down = here;
+  });
+  return drawn;
 }
 
+/** All from the points up to the top of the picture. */
 function beyond(points: Track, area: Rect): string {
-  const shape = filled<{ x: number; y: number }>(({ x }) => x, ({ y }) => y, () => area.y);
-  return shape([...points]) ?? '';
+  const back = [...points].reverse().map(({ x }) => `${x},${area.y}`);
+  const there = points.map(({ x, y }) => `${x},${y}`);
+  return points.length === 0 ? '' : `M${[...there, ...back].join('L')}Z`;
 }
 
 function named(wish: Wish, tracks: readonly Track[], duties: readonly Duty[], frame: { readonly area: Rect; readonly x: Scale; readonly y: Scale; readonly unit: Rect }) {

@@ -1,10 +1,9 @@
-import { scaleLinear, scaleLog, type ScaleContinuousNumeric } from 'd3-scale';
-
 import type { Axis, Band, Curve, Line } from './kinds.js';
+import { evens, placeOf, type Place } from './place.js';
 
 /** A scale and what its ticks say. */
 export interface Scale {
-  readonly place: ScaleContinuousNumeric<number, number>;
+  readonly place: Place;
   readonly domain: readonly [number, number];
   readonly ticks: readonly { readonly value: number; readonly text: string }[];
   /** The unit with the prefix that its ticks are counted in. */
@@ -73,12 +72,12 @@ function spread(from: number, to: number, axis: Axis): [number, number] {
 
 function scale(domain: readonly [number, number], axis: Axis, room: readonly [number, number], count: number): Scale {
   const log = axis.scale === 'log';
-  const place = (log ? scaleLog() : scaleLinear()).domain([...domain]).range([...room]);
+  const place = placeOf(log, domain, room);
   if (log) {
     const ticks = logTicks(domain, count).map((value) => ({ value, text: short(value, axis.unit) }));
     return { place, domain, ticks, unit: axis.unit };
   }
-  const values = scaleLinear().domain([...domain]).ticks(Math.min(count, 6));
+  const values = evens(domain, Math.min(count, 6));
   const [factor, prefix] = common(Math.max(...domain.map(Math.abs)), axis.unit);
   const step = values.length > 1 ? Math.abs((values[1] ?? 0) - (values[0] ?? 0)) / factor : 1;
   const decimals = Math.max(0, Math.min(6, -Math.floor(Math.log10(step) + 1e-9)));

@@ -3,6 +3,7 @@ import { html, type TemplateResult } from 'lit';
 import { show } from '../words/quantity.js';
 import type { Way } from '../words/way.js';
 import type { Curve } from './kinds.js';
+import { evens } from './place.js';
 import { heightAt } from './reading.js';
 import type { Scale } from './scales.js';
 
@@ -22,7 +23,7 @@ export function table(curve: Curve, x: Scale, way: Way): TemplateResult {
 function places(curve: Curve, x: Scale): readonly number[] {
   const [from, to] = x.domain;
   if (curve.x.scale !== 'log') {
-    const found = x.place.ticks(20);
+    const found = evens(x.domain, 20);
     return found.filter((value) => value >= from && value <= to).slice(0, ROWS + 10);
   }
   const found: number[] = [];
