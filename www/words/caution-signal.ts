@@ -77,6 +77,10 @@ export const SIGNAL_CAUTIONS: Readonly<Record<string, CautionMaker>> = {
     heading: 'nothing passes',
     text: 'No signal reaches the load at any frequency: a branch blocks it or shorts it. Gain and corners have no figure.',
   }),
+  best_unbounded: () => ({
+    heading: 'no single best frequency',
+    text: 'More and more passes, or ever as much, towards an end of the range. The best gain told is the one there.',
+  }),
   corner_none: () => ({
     heading: 'no corner',
     text: 'The response stays within 3 dB of its best over the whole range.',

@@ -9,6 +9,7 @@ const NULLS: Readonly<Record<string, string>> = {
   outside_range: 'Outside 0.01 Hz to 100 MHz.',
   not_reached: 'The stage does not reach that output.',
   nothing_passes: 'Nothing reaches the load.',
+  no_bound: 'It goes on rising to the end of the range.',
   not_printed: 'The sheet prints none at this point.',
 };
 

@@ -31,7 +31,9 @@ pub fn catalogue() -> JsValue {
 #[wasm_bindgen]
 pub fn work(id: &str, inputs: &JsValue, want: &JsValue) -> Result<JsValue, JsValue> {
     let want = match door::within(want) {
-        Some(Value::List(names)) => Want::of(names.iter().filter_map(Value::text)),
+        Some(Value::List(names)) => {
+            Want::of(names.iter().filter_map(Value::text)).map_err(|problem| refuse(&[problem]))?
+        }
         _ => Want::USUAL,
     };
     let inputs = door::within(inputs).unwrap_or(Value::Flag(false));

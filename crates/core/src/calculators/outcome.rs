@@ -1,7 +1,7 @@
 use alloc::{string::String, string::ToString, vec::Vec};
 
 use super::{Curve, PartRow, TestPoint, WiringStep};
-use crate::value::Value;
+use crate::value::{Problem, Value, code};
 
 /// What of an outcome is asked for; what is not asked for is not worked out.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
@@ -46,9 +46,11 @@ impl Want {
         circuit: true,
     };
 
-    /// From the contract's names; one that is none is passed over.
-    #[must_use]
-    pub fn of<'a>(names: impl Iterator<Item = &'a str>) -> Self {
+    /// From the contract's names.
+    ///
+    /// # Errors
+    /// A name that is none.
+    pub fn of<'a>(names: impl Iterator<Item = &'a str>) -> Result<Self, Problem> {
         let mut want = Want::default();
         for name in names {
             match name {
@@ -59,10 +61,10 @@ impl Want {
                 "test_points" => want.test_points = true,
                 "wiring" => want.wiring = true,
                 "circuit" => want.circuit = true,
-                _ => {}
+                _ => return Err(Problem::new("want", code::NOT_A_CHOICE).about(name)),
             }
         }
-        want
+        Ok(want)
     }
 }
 

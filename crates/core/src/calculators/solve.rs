@@ -3,6 +3,9 @@
 /// How many places a decade the range is looked over at.
 const PER_DECADE: f64 = 6.0;
 
+/// So near to what was wanted is there, in the answer's unit: decibels here.
+const NEAR: f64 = 1e-6;
+
 /// What looking over a range found.
 pub(super) struct Found {
     /// The figure at which the answer is what was wanted, the nearest by ratio to what it was; none where it never is.
@@ -35,7 +38,9 @@ pub(super) fn by_ratio<E>(
         if (before < 0.0) != (after < 0.0) {
             let root = halve((low, high), before < 0.0, &mut short)?;
             let away = |figure: f64| libm::fabs(libm::log(figure / was));
-            if found.figure.is_none_or(|other| away(root) < away(other)) {
+            // Where the answer leaps over what was wanted, halving ends at the leap, which is no solution.
+            let there = libm::fabs(short(root)?) < NEAR;
+            if there && found.figure.is_none_or(|other| away(root) < away(other)) {
                 found.figure = Some(root);
             }
         }

@@ -45,6 +45,12 @@ const FLAT: f64 = 1e-14;
 /// Two levels that differ by rounding and nothing else.
 const EQUAL: f64 = 1e-13;
 
+/// A cell's middle this near to the cubic through its ends hides nothing: a third of a decibel.
+const SMOOTH: f64 = 0.04;
+
+/// How often a cell is halved: to a 256th.
+const DEEPEST: u32 = 8;
+
 impl Knot {
     fn steep(&self) -> bool {
         self.level.slope.abs() > FLAT
@@ -54,8 +60,8 @@ impl Knot {
 /// A response scanned over a range of frequencies, for its greatest and its crossings.
 ///
 /// The scan takes level and slope at points spread evenly over ln(frequency); between two points whose slopes differ in
-/// sign the extreme is found where the slope is zero, so a resonance far narrower than the spacing is not missed as long
-/// as it stands alone between two points. All results are carried to rounding, so they follow the inputs smoothly.
+/// sign the extreme is found where the slope is zero. A cell whose middle is not where its ends lead one to expect is
+/// halved, up to eight times, so that a peak beside a null is not stepped over. All results are carried to rounding, so they follow the inputs smoothly.
 ///
 /// ```
 /// use tagstrip_core::circuit::{Level, Sweep};
@@ -91,12 +97,44 @@ impl<F: FnMut(f64) -> Result<Level, Fault>> Sweep<F> {
         places.extend(also.iter().map(|hertz| libm::log(*hertz)).filter(|at| *at > first && *at < last));
         places.sort_by(f64::total_cmp);
         places.dedup();
+        let mut before: Option<Knot> = None;
         for at in places {
-            let knot = Knot { ln_hertz: at, level: sweep.at(at)?, top: false };
-            sweep.refine(&knot)?;
-            sweep.knots.push(knot);
+            let knot = sweep.knot(at)?;
+            if let Some(before) = before {
+                sweep.fill(before, knot, DEEPEST)?;
+            }
+            sweep.take(knot)?;
+            before = Some(knot);
         }
         Ok(sweep)
+    }
+
+    fn knot(&mut self, ln_hertz: f64) -> Result<Knot, Fault> {
+        Ok(Knot { ln_hertz, level: self.at(ln_hertz)?, top: false })
+    }
+
+    fn take(&mut self, knot: Knot) -> Result<(), Fault> {
+        self.refine(&knot)?;
+        self.knots.push(knot);
+        Ok(())
+    }
+
+    /// Halves a cell for as long as its middle is not where the cubic through both ends' levels and slopes has it: a peak
+    /// beside a null turns both ends' slopes the same way and would be stepped over.
+    fn fill(&mut self, start: Knot, end: Knot, deep: u32) -> Result<(), Fault> {
+        let width = end.ln_hertz - start.ln_hertz;
+        let middle = self.knot(0.5 * (start.ln_hertz + end.ln_hertz))?;
+        let smooth =
+            0.5 * (start.level.ln_gain + end.level.ln_gain) + 0.125 * width * (start.level.slope - end.level.slope);
+        let plain = (middle.level.ln_gain - smooth).abs() < SMOOTH;
+        if !plain && deep > 0 {
+            self.fill(start, middle, deep - 1)?;
+        }
+        self.take(middle)?;
+        if !plain && deep > 0 {
+            self.fill(middle, end, deep - 1)?;
+        }
+        Ok(())
     }
 
     fn at(&mut self, ln_hertz: f64) -> Result<Level, Fault> {

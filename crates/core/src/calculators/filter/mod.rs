@@ -41,7 +41,7 @@ static ANSWERS: &[Answer] = &[
     Answer::quantity("gain_db", Unit::Decibel).null_means("nothing_passes"),
     Answer::quantity("phase_degrees", Unit::Degree).null_means("nothing_passes"),
     Answer::quantity("best_gain_db", Unit::Decibel).null_means("nothing_passes"),
-    Answer::quantity("best_hertz", Unit::Hertz).null_means("nothing_passes"),
+    Answer::quantity("best_hertz", Unit::Hertz).null_means("no_bound"),
     Answer::quantity("corners_hertz", Unit::Hertz).each("free"),
     Answer::quantity("input_ohms", Unit::Ohm),
     Answer::quantity("solved", Unit::One).optional(),

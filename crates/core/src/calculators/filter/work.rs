@@ -20,6 +20,9 @@ const RANGE: (f64, f64) = (0.01, 1e9);
 const PER_DECADE: u32 = 6;
 const POINTS: u32 = 241;
 
+/// So near to an end of the range the best is the end itself.
+const EDGE: f64 = 1e-9;
+
 /// 20/ln(10): decibels in a neper.
 const DB: f64 = 20.0 / LN_10;
 
@@ -35,10 +38,13 @@ pub(super) fn work(inputs: &Inputs, want: Want) -> Result<Outcome, Vec<Problem>>
     if want.answers {
         solved(answers(&mut outcome, inputs, &ladder, &dc, &shown))?;
         outcome.answer_if("solved", answer);
-        outcome.answer_if("time_seconds", solved(time_seconds(&ladder.circuit))?);
+        outcome.answer_if("time_seconds", time_seconds(&ladder.circuit));
     }
     if want.cautions && shown.corners.is_empty() {
         outcome.caution(Caution::new(Severity::Note, "corner_none").about("corners_hertz"));
+    }
+    if want.cautions && shown.best_hertz.is_none() {
+        outcome.caution(Caution::new(Severity::Note, "best_unbounded").about("best_hertz"));
     }
     if want.curves {
         outcome.curves.push(solved(drawn(&ladder, &dc, inputs, &shown))?);
@@ -59,7 +65,8 @@ pub(super) fn work(inputs: &Inputs, want: Want) -> Result<Outcome, Vec<Problem>>
 /// What passes, and where half its power no longer does.
 struct Passes {
     best_db: f64,
-    best_hertz: f64,
+    /// None where it goes on rising to the end of what can be asked about.
+    best_hertz: Option<f64>,
     corners: Vec<f64>,
 }
 
@@ -67,8 +74,10 @@ fn passes(ladder: &Ladder, dc: &DcPoint) -> Result<Passes, Fault> {
     let mut response = ladder.circuit.response(dc)?;
     let mut sweep = response.sweep(ladder.output, RANGE.0, RANGE.1, PER_DECADE)?;
     let best = sweep.greatest();
+    let inside = best.hertz > RANGE.0 * (1.0 + EDGE) && best.hertz < RANGE.1 * (1.0 - EDGE);
+    let best_hertz = inside.then_some(best.hertz);
     let corners = sweep.crossings(best.ln_gain + libm::log(FRAC_1_SQRT_2))?;
-    Ok(Passes { best_db: DB * best.ln_gain, best_hertz: best.hertz, corners })
+    Ok(Passes { best_db: DB * best.ln_gain, best_hertz, corners })
 }
 
 fn answers(outcome: &mut Outcome, inputs: &Inputs, ladder: &Ladder, dc: &DcPoint, shown: &Passes) -> Result<(), Fault> {
@@ -79,7 +88,7 @@ fn answers(outcome: &mut Outcome, inputs: &Inputs, ladder: &Ladder, dc: &DcPoint
     outcome.answer("gain_db", finite(DB * gain.ln_magnitude()));
     outcome.answer("phase_degrees", finite(gain.angle() * 180.0 / core::f64::consts::PI));
     outcome.answer("best_gain_db", finite(shown.best_db));
-    outcome.answer("best_hertz", shown.best_hertz);
+    outcome.answer("best_hertz", shown.best_hertz.filter(|_| shown.best_db.is_finite()));
     outcome.answer("corners_hertz", shown.corners.clone());
     outcome.answer("input_ohms", drawn.and_then(|amps| finite(input.magnitude() / amps)));
     Ok(())
@@ -88,14 +97,15 @@ fn answers(outcome: &mut Outcome, inputs: &Inputs, ladder: &Ladder, dc: &DcPoint
 /// R·C of a lone capacitor: its farads times the resistance that it sees.
 ///
 /// The resistance is what 1 V in its place drives a current through.
-fn time_seconds(circuit: &Circuit) -> Result<Option<f64>, Fault> {
+fn time_seconds(circuit: &Circuit) -> Option<f64> {
     let reactive = circuit.parts().filter(|(_, part)| matches!(part.kind, Kind::Capacitor { .. } | Kind::Coil { .. }));
     let reactive: Vec<(PartId, Kind)> = reactive.map(|(id, part)| (id, part.kind)).collect();
-    let [(id, Kind::Capacitor { farads })] = reactive.as_slice() else { return Ok(None) };
+    let [(id, Kind::Capacitor { farads })] = reactive.as_slice() else { return None };
     let mut probed = circuit.clone();
     probed.set(*id, Kind::Source { volts: 1.0, signal: 0.0 });
-    let amps = libm::fabs(probed.dc()?.amps(*id));
-    Ok(Some(farads / amps).filter(|seconds| seconds.is_finite()))
+    // Right across a source without resistance there is no time to speak of, and no current that could be told.
+    let amps = libm::fabs(probed.dc().ok()?.amps(*id));
+    finite(farads / amps)
 }
 
 /// The least and most that a solved figure may have: the contract's ranges.

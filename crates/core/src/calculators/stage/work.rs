@@ -4,7 +4,7 @@ use core::f64::consts::PI;
 use super::netlist::build;
 use crate::{
     calculators::{
-        Line, Outcome, Want, finite, solved,
+        Caution, Line, Outcome, Severity, Want, finite, solved,
         swept::{response_curve, swept},
         triode::{Amplifier, Rest, Swing, answer_rest, bench, cautions, plate_curves},
     },
@@ -38,6 +38,11 @@ pub(super) fn work(inputs: &Inputs, want: Want) -> Result<Outcome, Vec<Problem>>
     }
     if want.cautions {
         cautions(&mut outcome, inputs, &amplifier, &rest);
+        for (key, corner) in [("low_corner_hertz", mid.low), ("high_corner_hertz", mid.high)] {
+            if corner.is_none() {
+                outcome.caution(Caution::new(Severity::Note, "corner_outside").about(key).figure("which", key));
+            }
+        }
     }
     if want.curves {
         outcome.curves.push(plate_curves(inputs, &amplifier, &rest, mid.signal_ohms));

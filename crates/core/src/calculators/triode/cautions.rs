@@ -13,6 +13,9 @@ const DANGER_VOLTS: f64 = 60.0;
 /// The wait to ask for where the supply's own discharge is not known. Common practice, no source.
 const LEAST_WAIT: f64 = 60.0;
 
+/// The plate current that data sheets call cut-off.
+const CUT_OFF: f64 = 10e-6;
+
 /// Grid current begins about here, in volts of bias, from contact potential and initial velocities. Common practice.
 const GRID_CURRENT_VOLTS: f64 = -0.5;
 
@@ -98,7 +101,7 @@ fn state(outcome: &mut Outcome, inputs: &Inputs, amplifier: &Amplifier, rest: &R
     let supply = inputs.number("supply_volts");
     let bias = rest.tube.grid_volts;
     let feed = inputs.number("plate_ohms") + inputs.number("decoupling_ohms") + inputs.number("cathode_ohms");
-    if rest.tube.amps * feed < 0.01 * supply {
+    if rest.tube.amps < CUT_OFF && rest.tube.amps * feed < 0.01 * supply {
         let caution = Caution::new(Severity::Note, "cut_off").about("plate_amps");
         outcome.caution(caution.figure("plate_amps", rest.tube.amps));
     } else if rest.tube.plate_volts < 0.1 * supply {

@@ -37,6 +37,7 @@ pub(in crate::calculators) fn plate_curves(
     }
     if let Some(ratings) = ratings {
         lines.push(hyperbola(ratings.plate_watts, most_volts, most_amps));
+        lines.retain(|line| !line.x.is_empty());
     }
     let marks = vec![("rest".into(), rest.tube.plate_volts, rest.tube.amps)];
     Curve { key: "plate_curves", x: (Unit::Volt, Scale::Linear), y: (Unit::Ampere, Scale::Linear), lines, marks }

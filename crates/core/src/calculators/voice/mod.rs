@@ -63,10 +63,7 @@ static INPUTS: &[Field] = &[
     Field::ohms("load_ohms").group("load").start(1e6).usual(10e3, 10e6),
     Field::farads("load_farads").or_none().group("load").start(100e-12).usual(10e-12, 1e-9),
     Field::quantity("want_lift_db", Unit::Decibel, -40.0, 40.0).optional().group("wish").usual(0.0, 12.0),
-    Field::quantity("want_position", Unit::One, 1.0, 6.0)
-        .start(2.0)
-        .group("wish")
-        .when(&[Condition::given("want_lift_db")]),
+    Field::quantity("want_position", Unit::One, 1.0, 6.0).start(2.0).group("wish"),
     fields::METER,
 ];
 

@@ -3,6 +3,7 @@ use crate::{
     calculators::{Caution, Outcome, Severity, solve::by_ratio, triode::Rest},
     circuit::{DcPoint, Fault, Kind, PartId},
     quantity::{Series, nearest},
+    value::Value,
 };
 
 /// The capacitors that are looked over, in farads: from stray to a microfarad.
@@ -52,6 +53,13 @@ pub(super) fn wish(
         outcome.caution(caution.figure("least_db", least + want).figure("most_db", most + want));
     }
     Ok(())
+}
+
+/// The wish's answers where no capacitor gives it.
+pub(super) fn out_of_reach(outcome: &mut Outcome) {
+    for key in ["lift_farads", "lift_preferred_farads", "lift_preferred_db"] {
+        outcome.answer(key, Value::Null);
+    }
 }
 
 /// What a coupling capacitor's own tolerance does to the lift, where it is worth saying.

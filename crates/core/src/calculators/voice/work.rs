@@ -3,7 +3,7 @@ use alloc::{string::String, vec::Vec};
 use super::{
     lift::tilt,
     netlist::build,
-    wish::{spread, wish},
+    wish::{out_of_reach, spread, wish},
 };
 use crate::{
     calculators::{
@@ -69,8 +69,11 @@ pub(super) fn work(inputs: &Inputs, want: Want) -> Result<Outcome, Vec<Problem>>
             solved(spread(&mut outcome, position, label(inputs, position.index), reference, &rest))?;
         }
     }
-    if let (Some((position, want)), Some(reference)) = (wished, reference) {
-        solved(wish(&mut outcome, &positions[position], reference, want, &rest))?;
+    if let Some((position, want_db)) = wished {
+        match reference {
+            Some(reference) => solved(wish(&mut outcome, &positions[position], reference, want_db, &rest))?,
+            None => out_of_reach(&mut outcome),
+        }
     }
     if want.curves {
         outcome.curves.push(solved(drawn(&mut positions, inputs))?);
@@ -100,9 +103,10 @@ fn label(inputs: &Inputs, index: usize) -> &str {
 /// The position, from 0, that a lift is wanted in, and the lift.
 fn wished(inputs: &Inputs, count: usize) -> Result<Option<(usize, f64)>, Vec<Problem>> {
     let Some(want) = inputs.maybe("want_lift_db") else { return Ok(None) };
+    let given = inputs.number("want_position");
     #[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss)] // the field table keeps it small
-    let position = libm::round(inputs.number("want_position")) as usize;
-    if position < 2 || position > count {
+    let position = libm::round(given) as usize;
+    if position < 2 || position > count || libm::trunc(given) != given {
         let problem = Problem::new("want_position", code::NO_SUCH_POSITION);
         return Err(alloc::vec![problem.bounds(Some(2.0), Some(count as f64))]);
     }
