@@ -10,12 +10,12 @@ export function buildEngine(root) {
   const target = process.env.CARGO_TARGET_DIR ?? join(root, 'target');
   const out = join(root, 'www/package/wasm');
   const run = (command, args) => execFileSync(command, args, { cwd: root, stdio: ['ignore', 'inherit', 'inherit'] });
-  run('cargo', ['build', '--quiet', '--release', '--package', 'tagstrip-web', '--target', TARGET]);
+  run('cargo', ['build', '--quiet', '--profile', 'engine', '--package', 'tagstrip-web', '--target', TARGET]);
   rmSync(out, { recursive: true, force: true });
   run(join(target, 'tools/bindings'), [
     '--target', 'web', '--remove-name-section', '--remove-producers-section',
     '--out-dir', out, '--out-name', 'tagstrip',
-    join(target, TARGET, 'release/tagstrip_web.wasm'),
+    join(target, TARGET, 'engine/tagstrip_web.wasm'),
   ]);
   renameSync(join(out, 'tagstrip_bg.wasm'), join(out, 'tagstrip.wasm'));
   rmSync(join(out, 'tagstrip_bg.wasm.d.ts'));

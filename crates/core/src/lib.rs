@@ -16,5 +16,6 @@ extern crate alloc;
 pub mod calculators;
 pub mod circuit;
 pub mod quantity;
+mod text;
 pub mod tube;
 pub mod value;

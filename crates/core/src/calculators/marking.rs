@@ -1,7 +1,8 @@
 //! What a marking says, and how the same part is marked in other ways.
 
-use alloc::{format, string::String, string::ToString, vec, vec::Vec};
+use alloc::{string::String, string::ToString, vec, vec::Vec};
 
+use crate::text::together;
 use crate::{
     quantity::{
         Bands, Reading, Series, Unit, bands, bands_of, letter_code, letter_tolerance, nearest, printed_digits, read,
@@ -102,9 +103,9 @@ fn preferred(value: f64) -> Value {
 
 /// The bands, where it was colours that were read.
 fn painted(text: &str, reading: &Reading) -> Option<Bands> {
-    let small = text.to_lowercase();
+    let small = text.to_ascii_lowercase();
     let names: Vec<&str> =
-        small.split(|letter: char| !letter.is_alphabetic()).filter(|name| !name.is_empty()).collect();
+        small.split(|letter: char| !letter.is_ascii_alphabetic()).filter(|name| !name.is_empty()).collect();
     bands(&names).filter(|_| reading.notation == "bands")
 }
 
@@ -135,7 +136,7 @@ fn code_cautions(text: &str, reading: &Reading, unit: Unit, outcome: &mut Outcom
     }
     if unit == Unit::Farad {
         if reading.notation == "three_digit" && read(text, unit, None).is_err() {
-            let plain = read(&format!("{text} pF"), unit, None).map_or(0.0, |plain| plain.value);
+            let plain = read(&together(&[text, " pF"]), unit, None).map_or(0.0, |plain| plain.value);
             outcome.caution(Caution::new(Severity::Note, "also_plain").about("value").figure("value", plain));
         }
     } else if let Some(value) = printed_digits(text, unit) {

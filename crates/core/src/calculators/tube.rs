@@ -3,6 +3,7 @@
 use alloc::{string::ToString, vec, vec::Vec};
 
 use super::{Calculator, Caution, Curve, Outcome, Severity, Want, triode};
+use crate::text::counted;
 use crate::{
     quantity::Unit,
     tube::{Cutoff, Fit, Kind, Parameter, Point, Sheet, Unfit, fit},
@@ -201,7 +202,7 @@ fn curve(fit: &Fit, points: &[Point]) -> Curve {
     let most = |figure: fn(&Point) -> f64| points.iter().map(figure).fold(0.0, f64::max);
     let (volts, amps) = (1.2 * most(|point| point.plate_volts), 1.2 * most(|point| point.plate_amps));
     let marks = points.iter().enumerate();
-    let marks = marks.map(|(index, point)| ((index + 1).to_string(), point.plate_volts, point.plate_amps));
+    let marks = marks.map(|(index, point)| (counted(index + 1), point.plate_volts, point.plate_amps));
     Curve {
         key: "plate_curves",
         x: (Unit::Volt, Scale::Linear),

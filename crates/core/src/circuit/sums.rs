@@ -18,13 +18,13 @@ impl<T: Scalar> Sums<T> {
         }
         match self.0.iter_mut().find(|sum| (sum.0, sum.1) == (part, parameter)) {
             Some(sum) => sum.2 += value,
-            None => self.0.push((part, parameter, value)),
+            // The sums stay in the order of the parts, and of one part in the order they came.
+            None => self.0.insert(self.0.partition_point(|sum| sum.0 <= part), (part, parameter, value)),
         }
     }
 
     /// In the order of the parts.
-    pub(super) fn sorted(mut self) -> Vec<(PartId, Parameter, T)> {
-        self.0.sort_by_key(|sum| sum.0);
+    pub(super) fn sorted(self) -> Vec<(PartId, Parameter, T)> {
         self.0
     }
 }

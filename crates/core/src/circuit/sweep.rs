@@ -94,8 +94,9 @@ impl<F: FnMut(f64) -> Result<Level, Fault>> Sweep<F> {
         for place in &mut places {
             *place = first + (last - first) * (*place / cells);
         }
-        places.extend(also.iter().map(|hertz| libm::log(*hertz)).filter(|at| *at > first && *at < last));
-        places.sort_by(f64::total_cmp);
+        for at in also.iter().map(|hertz| libm::log(*hertz)).filter(|at| *at > first && *at < last) {
+            places.insert(places.partition_point(|place| *place <= at), at);
+        }
         places.dedup();
         let mut before: Option<Knot> = None;
         for at in places {

@@ -1,5 +1,3 @@
-use alloc::format;
-
 use super::{
     Prefix, Unit,
     code::{is_surely_code, three_digits},
@@ -8,6 +6,7 @@ use super::{
     figure::{Figure, Form},
     written::engineering,
 };
+use crate::text::together;
 
 /// What a figure without prefix and unit is.
 #[derive(Clone, Copy, Debug)]
@@ -39,15 +38,15 @@ pub(super) fn bare(figure: &Figure, unit: Unit, shown: Option<Prefix>) -> Result
         return Ok((ten(0), "plain"));
     }
     if let Some(prefix) = shown {
-        let in_shown = format!("{written} {}{symbol}", prefix.symbol());
+        let in_shown = together(&[written, " ", prefix.symbol().encode_utf8(&mut [0; 4]), symbol]);
         if figure.form == Form::Exponent {
-            return Err(Fault::new(WHICH_UNIT).or(in_shown).or(format!("{written} {symbol}")));
+            return Err(Fault::new(WHICH_UNIT).or(in_shown).or(together(&[written, " ", symbol])));
         }
         if let Some(code) = code.filter(|_| is_surely_code(written)) {
             return Err(Fault::new(WHICH_CODE).or(in_shown).or_all(engineering(code, unit)));
         }
         if unit == Unit::Farad && is_under_one && matches!(prefix, Prefix::Pico | Prefix::Nano) {
-            return Err(Fault::new(WHICH_UNIT).or(in_shown).or(format!("{written} µF")));
+            return Err(Fault::new(WHICH_UNIT).or(in_shown).or(together(&[written, " µF"])));
         }
         return Ok((ten(prefix.power()), "shown"));
     }
@@ -64,7 +63,7 @@ pub(super) fn bare(figure: &Figure, unit: Unit, shown: Option<Prefix>) -> Result
             _ => Ok((ten(-6), "old_decimal")),
         },
         Unit::Farad => {
-            let both = [format!("{written} pF"), format!("{written} µF")];
+            let both = [together(&[written, " pF"]), together(&[written, " µF"])];
             match code {
                 Some(code) if is_surely_code(written) => Ok((Bare::Code(code), "three_digit")),
                 Some(code) => Err(Fault::new(WHICH_CODE).or_all(both).or_all(engineering(code, unit))),
@@ -72,8 +71,8 @@ pub(super) fn bare(figure: &Figure, unit: Unit, shown: Option<Prefix>) -> Result
             }
         }
         Unit::Metre => {
-            let fault = Fault::new(WHICH_UNIT).or(format!("{written} in")).or(format!("{written} mm"));
-            Err(if is_under_one { fault.or(format!("{written} m")) } else { fault })
+            let fault = Fault::new(WHICH_UNIT).or(together(&[written, " in"])).or(together(&[written, " mm"]));
+            Err(if is_under_one { fault.or(together(&[written, " m"])) } else { fault })
         }
         _ => Ok((ten(0), if figure.form == Form::Fraction { "fraction" } else { "plain" })),
     }

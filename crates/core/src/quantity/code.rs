@@ -1,6 +1,7 @@
-use alloc::{format, string::String};
+use alloc::string::String;
 
 use super::{Series, Unit, decimal::Decimal, written::digits};
+use crate::text::together;
 
 /// Figures that a letter code has room for.
 const CODE_FIGURES: i32 = 4;
@@ -92,7 +93,7 @@ pub fn letter_code(value: f64, unit: Unit) -> Option<Marking> {
     }
     let places = usize::try_from(-shift).unwrap_or(0);
     if text.len() <= places {
-        text = format!("{}{text}", "0".repeat(places - text.len()));
+        text = together(&[&"0".repeat(places - text.len()), &text]);
     }
     text.insert(text.len() - places, *letter);
     if text.len() < 3 {

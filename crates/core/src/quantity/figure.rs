@@ -1,10 +1,11 @@
-use alloc::{format, string::String, vec::Vec};
+use alloc::{string::String, vec::Vec};
 
 use super::{
     decimal::Decimal,
     fault::{Fault, OVER_NOUGHT, TOO_FAR, TWO_POINTS, WHICH_COMMA},
     scan::Scan,
 };
+use crate::text::together;
 
 /// A figure as written, without sign, prefix and unit: `decimal` over `over`.
 #[derive(Clone, Copy, Debug)]
@@ -130,7 +131,9 @@ fn parts(run: &str) -> Result<(String, &str), Fault> {
         (0, 1) => {
             let (before, behind) = run.split_once(',').unwrap_or((run, ""));
             if behind.len() == 3 && (1..=3).contains(&before.len()) && !before.starts_with('0') {
-                return Err(Fault::new(WHICH_COMMA).or(format!("{before}.{behind}")).or(format!("{before}{behind}")));
+                return Err(Fault::new(WHICH_COMMA)
+                    .or(together(&[before, ".", behind]))
+                    .or(together(&[before, behind])));
             }
             ','
         }

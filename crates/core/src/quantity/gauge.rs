@@ -1,9 +1,10 @@
-use alloc::{format, string::String};
+use alloc::string::String;
 
 use super::{
     decimal::Decimal,
     fault::{Fault, NO_SUCH_GAUGE, WHICH_GAUGE},
 };
+use crate::text::together;
 
 /// Diameters of the Imperial Standard Wire Gauge from 7/0 to 50, in ten-thousandths of an inch.
 ///
@@ -81,7 +82,7 @@ pub(super) fn gauge(text: &str) -> Result<Option<(f64, &'static str)>, Fault> {
     let (Some(said), Some(number)) = (said, number(rest)) else { return Ok(None) };
     let whole = number % 2 == 0;
     match said {
-        Standard::Unsaid => Err(Fault::new(WHICH_GAUGE).or(format!("{rest} AWG")).or(format!("{rest} SWG"))),
+        Standard::Unsaid => Err(Fault::new(WHICH_GAUGE).or(together(&[rest, " AWG"])).or(together(&[rest, " SWG"]))),
         Standard::Imperial if whole => match swg_metres(number / 2) {
             Some(metres) => Ok(Some((metres, "gauge_swg"))),
             None => Err(NO_SUCH_GAUGE.into()),

@@ -1,4 +1,4 @@
-use alloc::{format, string::String};
+use alloc::string::String;
 
 use super::{
     Unit,
@@ -8,6 +8,7 @@ use super::{
     scan::Scan,
     words::{Meaning, meaning},
 };
+use crate::text::{is_letter, together};
 
 /// What stands behind a figure: words, and a tolerance in figures.
 pub(super) struct Behind<'a> {
@@ -41,7 +42,7 @@ pub(super) fn joined(raw: &str) -> String {
     let kept = raw.char_indices().filter(|(at, letter)| match letter {
         ' ' => false,
         '.' => next_of(*at).is_some_and(|next| next.is_ascii_digit()),
-        '-' => !next_of(*at).is_some_and(char::is_alphabetic),
+        '-' => !next_of(*at).is_some_and(is_letter),
         _ => true,
     });
     kept.map(|(_, letter)| letter).collect()
@@ -65,7 +66,7 @@ pub(super) fn tolerance(text: &str, unit: Unit, value: f64) -> Result<f64, Fault
     let Ok(Some(figure)) = figure(&mut scan) else { return Err(bad()) };
     let words = joined(scan.rest());
     if words.is_empty() {
-        return Err(bad().or(format!("±{} %", figure.text)));
+        return Err(bad().or(together(&["±", figure.text, " %"])));
     }
     let over = figure.over as f64;
     let fraction = match meaning(&words, Unit::Percent) {

@@ -98,7 +98,7 @@ impl Series {
 
 #[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss)] // 10 to 1000
 fn rounded(scale: f64, index: u32, count: u32) -> u32 {
-    libm::round(scale * libm::exp10(f64::from(index) / f64::from(count))) as u32
+    libm::round(scale * libm::pow(10.0, f64::from(index) / f64::from(count))) as u32
 }
 
 /// The nearest preferred value by ratio; nothing for what is not over 0 or not within 10^±58.

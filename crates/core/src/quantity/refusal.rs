@@ -1,4 +1,4 @@
-use alloc::{format, string::String, vec::Vec};
+use alloc::{string::String, vec::Vec};
 
 use super::{
     Prefix,
@@ -12,6 +12,7 @@ use super::{
     words::{Meaning, meaning},
     written::with_prefix,
 };
+use crate::text::{is_letter, together};
 
 impl Sentence<'_> {
     /// Why words with this meaning are not read, and texts to try instead.
@@ -31,14 +32,14 @@ impl Sentence<'_> {
     /// `4k7k`: the code alone, or the last letter as its tolerance.
     pub fn twice_marked(&self) -> Fault {
         let (code, words) = (self.front, &self.behind.words);
-        let letter = (words.len() == 1).then(|| format!("{code}{}", words.to_ascii_uppercase()));
+        let letter = (words.len() == 1).then(|| together(&[code, &words.to_ascii_uppercase()]));
         Fault::new(DOUBLED_PREFIX).or(code).or_all(letter)
     }
 
     /// The same fault, its texts behind the figure.
     pub fn with_front(&self, fault: Fault) -> Fault {
         let (front, raw) = (self.front, self.behind.raw.trim_end_matches(' '));
-        let texts = fault.instead.into_iter().map(|text| format!("{front}{raw} {text}"));
+        let texts = fault.instead.into_iter().map(|text| together(&[front, raw, " ", &text]));
         Fault::new(fault.code).or_all(texts)
     }
 
@@ -51,15 +52,17 @@ impl Sentence<'_> {
     fn signed(&self, text: &str) -> String {
         let sign = if self.negative { "-" } else { "" };
         match self.behind.tolerance {
-            Some(tolerance) => format!("{sign}{text} ±{}", tolerance.trim()),
-            None => format!("{sign}{text}"),
+            Some(tolerance) => together(&[sign, text, " ±", tolerance.trim()]),
+            None => together(&[sign, text]),
         }
     }
 
     fn with_each(&self, prefixes: &[Prefix]) -> Vec<String> {
         let unit = self.unit;
         let texts = prefixes.iter().filter(|prefix| unit.takes(**prefix)).filter_map(|prefix| match self.figure.form {
-            Form::Fraction => Some(format!("{} {}{}", self.figure.text, prefix.symbol(), unit.symbol())),
+            Form::Fraction => {
+                Some(together(&[self.figure.text, " ", prefix.symbol().encode_utf8(&mut [0; 4]), unit.symbol()]))
+            }
             _ => with_prefix(self.figure.decimal, *prefix, unit),
         });
         texts.map(|text| self.signed(&text)).collect()
@@ -70,7 +73,7 @@ impl Sentence<'_> {
         let rest = self.behind.raw.strip_prefix(' ')?;
         let group = rest.bytes().take_while(u8::is_ascii_digit).count();
         let fits = group == 3 && self.figure.form == Form::Whole && self.mark.is_none() && self.figure.text.len() <= 3;
-        fits.then(|| format!("{}{rest}", self.front))
+        fits.then(|| together(&[self.front, rest]))
     }
 
     fn unknown(&self) -> Fault {
@@ -79,21 +82,20 @@ impl Sentence<'_> {
             // From the sign or point before the next figure on.
             let (first, second) = raw.split_at(at);
             let trimmed = first.trim_end_matches(['.', '-', '+']);
-            let second = format!("{}{second}", first.get(trimmed.len()..).unwrap_or(""));
-            let fault =
-                Fault::new(TWO_NUMBERS).or(format!("{}{}", self.front, trimmed.trim_end_matches(' '))).or(second);
+            let second = together(&[first.get(trimmed.len()..).unwrap_or(""), second]);
+            let fault = Fault::new(TWO_NUMBERS).or(together(&[self.front, trimmed.trim_end_matches(' ')])).or(second);
             return fault.or_all(self.grouped());
         }
-        let is_known = |letter: char| letter.is_alphanumeric() || " .-/%°\"'~^℧".contains(letter);
+        let is_known = |letter: char| is_letter(letter) || letter.is_ascii_digit() || " .-/%°\"'~^℧".contains(letter);
         if !raw.chars().all(is_known) {
             let plain: String = raw.chars().filter(|letter| is_known(*letter)).collect();
-            return Fault::new(UNKNOWN_MARK).or(format!("{}{}", self.front, plain.trim_end_matches(' ')));
+            return Fault::new(UNKNOWN_MARK).or(together(&[self.front, plain.trim_end_matches(' ')]));
         }
         let mut shorter = raw;
         while let Some((words, _)) = shorter.rsplit_once(' ') {
             shorter = words.trim_end_matches(' ');
             if matches!(meaning(&joined(shorter), self.unit), Meaning::Scale { .. } | Meaning::Fahrenheit) {
-                return Fault::new(UNKNOWN_WORD).or(format!("{}{shorter}", self.front));
+                return Fault::new(UNKNOWN_WORD).or(together(&[self.front, shorter]));
             }
         }
         UNKNOWN_WORD.into()
@@ -105,8 +107,8 @@ pub(super) fn no_figure(text: &str) -> Fault {
     let Some(digit) = text.find(|letter: char| letter.is_ascii_digit()) else { return NO_FIGURE.into() };
     let (before, from) = text.split_at(digit);
     let trimmed = before.trim_end_matches('.');
-    let from = format!("{}{from}", before.get(trimmed.len()..).unwrap_or(""));
-    let known = before.chars().all(|letter| letter.is_alphanumeric() || " .-".contains(letter));
+    let from = together(&[before.get(trimmed.len()..).unwrap_or(""), from]);
+    let known = before.chars().all(|letter| is_letter(letter) || letter.is_ascii_digit() || " .-".contains(letter));
     let behind_equals = text.rsplit_once('=').map(|(_, behind)| behind.trim().into());
     Fault::new(if known { UNKNOWN_WORD } else { UNKNOWN_MARK }).or_all(behind_equals).or(from)
 }

@@ -1,5 +1,3 @@
-use alloc::format;
-
 use super::{
     Prefix, Reading, Unit,
     bare::{Bare, bare},
@@ -14,6 +12,7 @@ use super::{
     tolerance::{letter_tolerance, wider},
     words::{Meaning, meaning, point},
 };
+use crate::text::{is_letter, together};
 
 /// A figure and what stands behind it, parted.
 pub(super) struct Sentence<'a> {
@@ -58,7 +57,7 @@ impl<'a> Sentence<'a> {
         scan.spaces();
         let head = before(text, scan);
         let found = figure(&mut scan).map_err(|fault| {
-            let texts = fault.instead.into_iter().map(|figure| format!("{head}{figure}{}", scan.rest()));
+            let texts = fault.instead.into_iter().map(|figure| together(&[head, &figure, scan.rest()]));
             Fault::new(fault.code).or_all(texts)
         })?;
         let nought = Figure { decimal: Decimal::new(0, 0), over: 1, form: Form::Whole, text: "" };
@@ -241,7 +240,7 @@ fn letter_point(mut scan: Scan<'_>, unit: Unit) -> Option<(char, &str, Scan<'_>)
         unit,
         Unit::Ohm | Unit::Farad | Unit::Henry | Unit::Hertz | Unit::Volt | Unit::Ampere | Unit::Watt | Unit::OhmPerVolt
     );
-    let mark = scan.peek().filter(|mark| marked && mark.is_alphabetic())?;
+    let mark = scan.peek().filter(|mark| marked && is_letter(*mark))?;
     let mut bytes = [0; 4];
     scan.eat(mark.encode_utf8(&mut bytes));
     let digits = scan.digits();

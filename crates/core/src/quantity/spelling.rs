@@ -68,8 +68,22 @@ pub(super) fn spell(text: &str) -> Option<String> {
             }
         }
     }
-    let spelt = spelt.replace("''", "\"").replace("+/-", "±").replace("+-", "±");
-    Some(spelt.trim().into())
+    Some(signs_taken_together(spelt.trim()))
+}
+
+/// Signs typed in two or three strokes.
+const STROKES: [(&str, char); 3] = [("''", '"'), ("+/-", '±'), ("+-", '±')];
+
+fn signs_taken_together(text: &str) -> String {
+    let mut taken = String::with_capacity(text.len());
+    let mut rest = text;
+    while let Some(next) = rest.chars().next() {
+        let sign = STROKES.iter().find_map(|(strokes, sign)| Some((rest.strip_prefix(strokes)?, *sign)));
+        let (left, sign) = sign.unwrap_or((rest.get(next.len_utf8()..).unwrap_or(""), next));
+        taken.push(sign);
+        rest = left;
+    }
+    taken
 }
 
 /// Whether exactly three digits follow: the next group of a figure set in groups, not a fraction.

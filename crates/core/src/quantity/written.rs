@@ -1,6 +1,7 @@
-use alloc::{format, string::String, vec::Vec};
+use alloc::{string::String, vec::Vec};
 
 use super::{Prefix, Unit, decimal::Decimal};
+use crate::text::together;
 
 /// Longest run of noughts worth writing out.
 const NOUGHTS: i32 = 18;
@@ -32,7 +33,7 @@ pub(super) fn plainly(decimal: Decimal) -> Option<String> {
         return Some(text);
     }
     if text.len() <= places {
-        text = format!("{}{text}", "0".repeat(places + 1 - text.len()));
+        text = together(&[&"0".repeat(places + 1 - text.len()), &text]);
     }
     text.insert(text.len() - places, '.');
     Some(text)
@@ -50,7 +51,9 @@ pub(super) fn with_prefix(figure: Decimal, prefix: Prefix, unit: Unit) -> Option
         _ => (0, Some(prefix)),
     };
     let figure = plainly(figure.times_ten(shift))?;
-    Some(prefix.map_or_else(|| format!("{figure} {symbol}"), |prefix| format!("{figure} {}{symbol}", prefix.symbol())))
+    let mut letter = [0; 4];
+    let letter = prefix.map_or("", |prefix| prefix.symbol().encode_utf8(&mut letter));
+    Some(together(&[&figure, " ", letter, symbol]))
 }
 
 /// A figure of `unit` with the prefix that leaves one to three digits before the point.
@@ -64,6 +67,6 @@ pub(super) fn engineering(figure: Decimal, unit: Unit) -> Option<String> {
         Some(prefix) if !(fits(0) && prefix.power() < 0) => {
             with_prefix(figure.times_ten(-prefix.power()), *prefix, unit)
         }
-        _ => Some(format!("{} {}", plainly(figure)?, unit.symbol())),
+        _ => Some(together(&[&plainly(figure)?, " ", unit.symbol()])),
     }
 }

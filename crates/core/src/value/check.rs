@@ -1,7 +1,8 @@
-use alloc::{format, string::String, string::ToString, vec::Vec};
+use alloc::{string::String, string::ToString, vec::Vec};
 
 use super::{Condition, Counts, Field, Inputs, Problem, Range, Shape, Start, Test, Value, code};
 use crate::quantity;
+use crate::text::{counted, together};
 
 /// Reads what was given against a field table: texts become SI figures, defaults fill in what is missing, inputs
 /// whose conditions fail are checked and left out.
@@ -26,7 +27,7 @@ struct Checker {
 const NULL: Value = Value::Null;
 
 fn join(path: &str, key: &str) -> String {
-    if path.is_empty() { key.to_string() } else { format!("{path}.{key}") }
+    if path.is_empty() { key.to_string() } else { together(&[path, ".", key]) }
 }
 
 impl Checker {
@@ -143,7 +144,7 @@ impl Checker {
             count if count > counts.most => code::TOO_MANY,
             _ => {
                 let read = items.iter().enumerate().map(|(index, value)| {
-                    let here = format!("{path}[{index}]");
+                    let here = together(&[path, "[", &counted(index), "]"]);
                     if value.is_null() { self.say(&here, code::MISSING) } else { self.one(item, value, &here) }
                 });
                 return Value::List(read.collect());

@@ -1,5 +1,6 @@
-use alloc::{string::ToString, vec::Vec};
+use alloc::vec::Vec;
 
+use crate::text::counted;
 use crate::{
     circuit::{Circuit, DcPoint, Kind, NodeId, Part},
     tube::Tube,
@@ -66,7 +67,7 @@ fn socket(circuit: &Circuit, at: &TubeAtSocket) -> Value {
     let pins = tube.pins.iter().map(|pin| {
         let node = pin.electrode.of_first_section().and_then(|index| at.nodes.get(index));
         Value::record([
-            ("pin", pin.pin.to_string().into()),
+            ("pin", counted(pin.pin.into()).into()),
             ("electrode", pin.electrode.code().into()),
             ("node", node.map(|node| circuit.name(*node)).into()),
         ])

@@ -1,11 +1,11 @@
 use alloc::{
-    format,
     string::{String, ToString},
     vec,
     vec::Vec,
 };
 
 use super::TubeAtSocket;
+use crate::text::{counted, together};
 use crate::{
     calculators::WiringStep,
     circuit::{Circuit, GROUND, Kind, NodeId, Part},
@@ -39,7 +39,7 @@ pub(in crate::calculators) fn wiring(
             for (side, pins) in tube.heater_pins().iter().enumerate() {
                 for pin in *pins {
                     let from = if side == 0 { "heater_a" } else { "heater_b" };
-                    join(from.into(), format!("{}.{pin}", at.reference), None);
+                    join(from.into(), together(&[at.reference, ".", &counted(usize::from(*pin))]), None);
                 }
             }
         }
@@ -61,12 +61,12 @@ pub(in crate::calculators) fn wiring(
             Kind::Potentiometer { .. } => vec!["top", "wiper", "bottom"],
             Kind::Switch { .. } => {
                 join(
-                    format!("{}.common", part.reference),
+                    together(&[&part.reference, ".common"]),
                     part.nodes.first().map_or_else(String::new, |node| place(*node)),
                     None,
                 );
                 for (throw, node) in part.nodes.iter().skip(1).enumerate() {
-                    join(format!("{}.{}", part.reference, throw + 1), place(*node), None);
+                    join(together(&[&part.reference, ".", &counted(throw + 1)]), place(*node), None);
                 }
                 continue;
             }
@@ -79,7 +79,7 @@ pub(in crate::calculators) fn wiring(
             }
         };
         for (leg, node) in legs.into_iter().zip(&part.nodes) {
-            join(format!("{}.{leg}", part.reference), place(*node), None);
+            join(together(&[&part.reference, ".", leg]), place(*node), None);
         }
     }
     steps
@@ -94,5 +94,5 @@ pub(in crate::calculators) fn pin_at(tubes: &[TubeAtSocket], node: NodeId) -> Op
 /// The pin of an electrode of the section used: 0 plate, 1 grid, 2 cathode.
 fn pin_of(at: &TubeAtSocket, electrode: usize) -> Option<String> {
     let pin = at.tube?.pins.iter().find(|pin| pin.electrode.of_first_section() == Some(electrode))?;
-    Some(format!("{}.{}", at.reference, pin.pin))
+    Some(together(&[at.reference, ".", &counted(pin.pin.into())]))
 }

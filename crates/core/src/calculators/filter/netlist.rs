@@ -1,5 +1,6 @@
-use alloc::{format, string::String, vec::Vec};
+use alloc::{string::String, vec::Vec};
 
+use crate::text::{counted, together};
 use crate::{
     circuit::{Circuit, GROUND, Kind, NodeId, Part},
     value::{Inputs, Problem, Value, code},
@@ -36,7 +37,7 @@ pub(super) fn build(inputs: &Inputs) -> Result<Ladder, Vec<Problem>> {
     let empty = |branch: &Value| ["ohms", "farads", "henries"].iter().all(|key| branch.get(key).is_none());
     let problems: Vec<Problem> = (0..branches.len())
         .filter(|index| branches.get(*index).is_some_and(empty))
-        .map(|index| Problem::new(format!("branches[{index}]"), code::EMPTY_BRANCH))
+        .map(|index| Problem::new(together(&["branches[", &counted(index), "]"]), code::EMPTY_BRANCH))
         .collect();
     if !problems.is_empty() {
         return Err(problems);
@@ -88,7 +89,12 @@ impl Builder<'_> {
         for (place, (sort, key, figure)) in given.iter().copied().enumerate() {
             let last = place + 1 == given.len();
             let to = if parallel || last { ends[1] } else { self.inner() };
-            self.part(sort, &format!("branches[{index}].{key}"), [if parallel { ends[0] } else { from }, to], figure);
+            self.part(
+                sort,
+                &together(&["branches[", &counted(index), "].", key]),
+                [if parallel { ends[0] } else { from }, to],
+                figure,
+            );
             from = to;
         }
     }
@@ -107,7 +113,7 @@ impl Builder<'_> {
             1 => ("C", "branch_capacitor", Kind::Capacitor { farads: figure }),
             _ => ("L", "branch_coil", Kind::Coil { henries: figure, ohms: 0.0 }),
         };
-        let reference: String = format!("{letter}{count}");
+        let reference: String = together(&[letter, &counted(count)]);
         let tolerance = self.inputs.tolerance(field).unwrap_or(if sort == 0 { 0.05 } else { 0.10 });
         self.circuit.add(Part::new(reference, role, &nodes, kind).from_field(field).within(tolerance));
     }

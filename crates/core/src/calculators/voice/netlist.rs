@@ -1,5 +1,4 @@
-use alloc::format;
-
+use crate::text::{counted, together};
 use crate::{
     calculators::triode::{Amplifier, Feed},
     circuit::{GROUND, Kind, NodeId},
@@ -47,7 +46,13 @@ fn positions(amplifier: &mut Amplifier, inputs: &Inputs, closed: usize, a: NodeI
     let mut switch = [a; 7];
     for (index, (reference, throw)) in COUPLING.iter().zip(THROWS).take(count).enumerate() {
         let throw = amplifier.circuit.node(throw);
-        amplifier.capacitor(inputs, reference, "coupling", &format!("positions[{index}].farads"), [plate, throw]);
+        amplifier.capacitor(
+            inputs,
+            reference,
+            "coupling",
+            &together(&["positions[", &counted(index), "].farads"]),
+            [plate, throw],
+        );
         switch[index + 1] = throw;
     }
     let kind = Kind::Switch { closed: Some(closed) };

@@ -1,4 +1,5 @@
 use super::{lift::tilt, work::Position};
+use crate::text::{counted, together};
 use crate::{
     calculators::{Caution, Outcome, Severity, solve::by_ratio, triode::Rest},
     circuit::{DcPoint, Fault, Kind, PartId},
@@ -15,7 +16,7 @@ const SPREAD_WORTH_SAYING: f64 = 0.3;
 impl Position {
     /// The coupling capacitor of this position.
     fn coupling(&self) -> Option<(PartId, f64, f64)> {
-        let wanted = alloc::format!("positions[{}].farads", self.index);
+        let wanted = together(&["positions[", &counted(self.index), "].farads"]);
         let (id, part) = self.amplifier.circuit.parts().find(|(_, part)| part.field == wanted)?;
         Some((id, part.kind.value()?, part.tolerance))
     }
