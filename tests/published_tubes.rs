@@ -6,5 +6,9 @@ mod tube_table;
 #[test]
 fn the_published_table_is_todays() {
     let published = include_str!("../www/pages/tubes.tsv");
-    assert_eq!(published, tube_table::tube_table(), "make it anew: cargo run -p tagstrip-tools --bin tubes > www/pages/tubes.tsv");
+    assert_eq!(
+        published,
+        tube_table::tube_table(),
+        "make it anew: cargo run -p tagstrip-tools --bin tubes > www/pages/tubes.tsv"
+    );
 }

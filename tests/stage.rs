@@ -94,9 +94,13 @@ fn parts_are_bought_with_their_margins() {
 #[cfg_attr(not(target_arch = "wasm32"), test)]
 fn every_part_is_joined_by_its_pins() {
     let outcome = outcome(&Value::record([("tube", "6SL7GT".into())]));
-    let steps: Vec<[String; 3]> = outcome.get("wiring").unwrap().items().iter().map(|step| {
-        ["from", "to", "part"].map(|key| step.get(key).and_then(Value::text).unwrap_or("").to_string())
-    }).collect();
+    let steps: Vec<[String; 3]> = outcome
+        .get("wiring")
+        .unwrap()
+        .items()
+        .iter()
+        .map(|step| ["from", "to", "part"].map(|key| step.get(key).and_then(Value::text).unwrap_or("").to_string()))
+        .collect();
     let joins = |part: &str, ends: [&str; 2]| {
         let found = steps.iter().find(|step| step[2] == part).unwrap_or_else(|| panic!("{part} in {steps:?}"));
         let mut got = [found[0].as_str(), found[1].as_str()];
@@ -122,11 +126,21 @@ fn dangers_limits_and_notes_are_said_by_code() {
     let has = |codes: &[String], code: &str| codes.iter().any(|each| each == code);
     assert!(has(&codes(Value::record([("supply_volts", 250.0.into())])), "danger_volts"));
     assert!(!has(&codes(Value::record([("supply_volts", 48.0.into())])), "danger_volts"));
-    let hot = [("tube", "12AX7".into()), ("supply_volts", 400.0.into()), ("plate_ohms", 10e3.into()), ("cathode_ohms", 100.0.into())];
+    let hot = [
+        ("tube", "12AX7".into()),
+        ("supply_volts", 400.0.into()),
+        ("plate_ohms", 10e3.into()),
+        ("cathode_ohms", 100.0.into()),
+    ];
     let hot = codes(Value::record(hot));
     assert!(has(&hot, "plate_dissipation") && has(&hot, "plate_volts_over"), "{hot:?}");
     assert!(has(&codes(Value::record([("cathode_ohms", 0.0.into())])), "grid_current"));
-    let lifted = codes(Value::record([("tube", "6DJ8".into()), ("grid_volts", 120.0.into()), ("cathode_ohms", 22e3.into()), ("plate_ohms", 4.7e3.into())]));
+    let lifted = codes(Value::record([
+        ("tube", "6DJ8".into()),
+        ("grid_volts", 120.0.into()),
+        ("cathode_ohms", 22e3.into()),
+        ("plate_ohms", 4.7e3.into()),
+    ]));
     assert!(has(&lifted, "heater_cathode_over"), "{lifted:?}");
     assert!(has(&codes(Value::record([("output_volts", 200.0.into())])), "output_not_reached"));
 }
