@@ -25,11 +25,11 @@ export async function buildSite(root, dist) {
   const wasm = named('engine', 'wasm', readFileSync(join(root, 'www/package/wasm/tagstrip.wasm')));
   const worker = named('worker', 'js', await script('www/engine/worker.ts'));
   const names = { WORKER: beside(worker), WASM: beside(wasm) };
-  const page = named('page', 'js', await script('www/pages/start.ts', names));
+  const page = await parts(root, join(site, 'assets'), names);
   const style = named('style', 'css', await script('www/styles/index.css'));
 
   const { catalogue, pages } = await words(root, dist);
-  const assets = { script: page, style };
+  const assets = { ...page, style };
   put('index.html', pages.indexPage(catalogue, assets));
   put('how-we-know/index.html', pages.knownPage(catalogue, assets, readFileSync(join(root, 'www/pages/tubes.tsv'), 'utf8')));
   for (const calculator of catalogue) {
@@ -37,6 +37,18 @@ export async function buildSite(root, dist) {
   }
   put('_headers', headers(pages.POLICY));
   await sealRelease(root, site);
+}
+
+/** The page's script in pieces: the first is all that the first answers need, the rest is fetched behind them. */
+async function parts(root, outdir, define) {
+  const made = await build({
+    ...COMMON, write: true, metafile: true, absWorkingDir: root, define, outdir, splitting: true,
+    entryPoints: { page: 'www/pages/start.ts' }, entryNames: '[name]-[hash]', chunkNames: '[name]-[hash]',
+  });
+  const outputs = Object.entries(made.metafile.outputs).map(([path, output]) => ({ name: `assets/${path.split('/').at(-1)}`, ...output }));
+  const first = outputs.find(({ entryPoint }) => entryPoint === 'www/pages/start.ts');
+  const preload = first.imports.filter(({ kind }) => kind === 'import-statement').map(({ path }) => `assets/${path.split('/').at(-1)}`);
+  return { script: first.name, preload };
 }
 
 const beside = (name) => JSON.stringify(`./${name.slice('assets/'.length)}`);

@@ -13,7 +13,7 @@ const ARGUMENTS = [
   '--disable-component-update', '--disable-sync', '--disable-dev-shm-usage',
 ];
 
-export const SITE = fileURLToPath(new URL('../../dist/site', import.meta.url));
+export const SITE = process.env.TAGSTRIP_SITE ?? fileURLToPath(new URL('../../dist/site', import.meta.url));
 export const PHONE = { width: 360, height: 740 };
 export const NARROW = { width: 320, height: 640 };
 export const TABLET = { width: 768, height: 1024 };
@@ -106,7 +106,7 @@ const axeSource = await readFile(createRequire(import.meta.url).resolve('axe-cor
 /** Everything axe finds on the page as it stands; none is the only right number. */
 export async function axe(page, where) {
   // Past the page's own policy, as a reader's tool is: axe is put in through the debugger, not through the page.
-  await page.evaluate(axeSource);
+  if (!(await page.evaluate(() => globalThis.axe !== undefined))) await page.evaluate(axeSource);
   const found = await page.evaluate(async () => {
     const { violations } = await globalThis.axe.run(document, { resultTypes: ['violations'] });
     return violations.map(({ id, help, nodes }) => `${id}: ${help}: ${nodes.map(({ target, failureSummary }) => `${target.flat().join(' ')} (${failureSummary})`).join('; ')}`);

@@ -4,6 +4,8 @@ import { HOW_WE_KNOW, HOW_WE_KNOW_TITLE, SAY, wordsOf } from '../words/index.js'
 /** What a page loads, relative to the site's root. */
 export interface Assets {
   readonly script: string;
+  /** What the script imports at once. */
+  readonly preload: readonly string[];
   readonly style: string;
 }
 
@@ -47,11 +49,11 @@ function frame({ title, summary, root, body }: Frame, assets: Assets, attributes
 <meta name="theme-color" content="#16120E" media="(prefers-color-scheme: dark)">
 <link rel="icon" href="data:,">
 <link rel="stylesheet" href="${root}/${assets.style}">
-<link rel="modulepreload" href="${root}/${assets.script}">
+${[assets.script, ...assets.preload].map((name) => `<link rel="modulepreload" href="${root}/${name}">`).join('\n')}
 <script type="module" src="${root}/${assets.script}"></script>
 </head>
 <body>
-<ts-app ${attributes}>
+<ts-app id="main" ${attributes}>
 ${body}
 </ts-app>
 </body>

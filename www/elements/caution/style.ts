@@ -27,5 +27,5 @@ export const cautionStyle = css`
   .note-box { display: grid; grid-template-columns: 46px minmax(0, 1fr); border: solid var(--edge); border-width: 1px 0; padding: 2px 0; }
   .note-box .mark { padding: 14px 0 0 4px; }
   .note-box .body { padding-left: 4px; }
-  @media (forced-colors: active) { .danger { border: 3px solid CanvasText; } }
+  @media (forced-colors: active) { .danger { border: 3px solid CanvasText; background: Canvas; color: CanvasText; } }
 `;

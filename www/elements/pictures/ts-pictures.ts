@@ -15,7 +15,7 @@ type Dressed = ReturnType<typeof dressCurves<Curve['lines'][number], Curve>>[num
 export class TsPictures extends LitElement {
   static override styles = [ground, type, hatching, css`
     h2 { margin-bottom: 6px; }
-    .plots { display: grid; gap: 22px; }
+    .plots { display: grid; grid-template-columns: minmax(0, 1fr); gap: 22px; }
     @media (min-width: 720px) { .plots.several { grid-template-columns: repeat(auto-fit, minmax(300px, 1fr)); gap: 28px; } }
     .plots:not(.several) { max-width: 620px; }
     .hatched { padding: 8px; }
