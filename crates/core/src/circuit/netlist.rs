@@ -1,6 +1,6 @@
 use alloc::vec::Vec;
 
-use super::{DcPoint, Fault, Kind, NodeId, Part, PartId, Periodic, Response};
+use super::{DcPoint, Fault, GROUND, Kind, NodeId, Part, PartId, Periodic, Response};
 
 /// Parts between named nodes: what every answer, drawing and parts list comes from.
 ///
@@ -61,8 +61,11 @@ impl Circuit {
         self.names.iter().enumerate().map(|(index, name)| (NodeId(index), *name))
     }
 
-    /// Adds a part. A terminal that its list of nodes leaves out is at ground.
-    pub fn add(&mut self, part: Part) -> PartId {
+    /// Adds a part. A terminal that its list of nodes leaves out, or that names a node of another circuit, is at ground.
+    pub fn add(&mut self, mut part: Part) -> PartId {
+        for node in part.nodes.iter_mut().filter(|node| node.0 >= self.names.len()) {
+            *node = GROUND;
+        }
         self.parts.push(part);
         PartId(self.parts.len() - 1)
     }

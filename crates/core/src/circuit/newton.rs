@@ -13,6 +13,12 @@ use crate::tube::PlateCurrent;
 const STEPS: usize = 50;
 /// Steps of continuation.
 const CONTINUATION_STEPS: usize = 400;
+/// Rounds of continuation and Newton.
+const ROUNDS: usize = 3;
+/// Conductance that holds every node at first in continuation, in siemens: as much as any tube's.
+const FIRST_PACE: f64 = 0.1;
+/// And at last: less than any leakage.
+const LAST_PACE: f64 = 1e-32;
 /// Against the largest volts about: a step this small is within reach of the last ones.
 const NEAR: f64 = 1e-9;
 /// Damping stops here.
@@ -75,7 +81,14 @@ impl<'n> Newton<'n> {
             None => self.guess()?,
         }
         self.tubes = self.tubes_at(&self.x);
-        let found = self.approach()? || (self.continuation()? && self.approach()?);
+        let mut found = self.approach()?;
+        for _ in 0..ROUNDS {
+            if found {
+                break;
+            }
+            self.continuation()?;
+            found = self.approach()?;
+        }
         if found {
             self.polish()?;
         }
@@ -108,19 +121,18 @@ impl<'n> Newton<'n> {
         self.network.valves.iter().zip(&self.footings).map(at).collect()
     }
 
-    /// Where the linearised circuit stands: into `next`. With a pace, each node is held back by that many times its own
-    /// conductance: an implicit step in time.
+    /// Where the linearised circuit stands: into `next`. With a pace, that conductance holds each node where it
+    /// was: an implicit step in time.
     fn step(&mut self, pace: f64) -> Result<(), usize> {
         let Newton { network, footings, terms, inject, elimination, x, tubes, next, .. } = self;
-        let held = |row: usize| pace * own_conductance(network, terms, row);
         elimination.factor(&network.order, |slots| {
             slots.copy_from_slice(terms);
             for (tube, footing) in tubes.iter().zip(footings.iter()) {
                 footing.stamp(slots, tube.gm, tube.gp.max(LEAST_GP));
             }
             if pace > 0.0 {
-                for (row, slot) in slots.iter_mut().enumerate().take(network.unknowns()) {
-                    *slot += held(row);
+                for slot in slots.iter_mut().take(network.unknowns()) {
+                    *slot += pace;
                 }
             }
         })?;
@@ -131,7 +143,7 @@ impl<'n> Newton<'n> {
         }
         if pace > 0.0 {
             for row in 0..network.unknowns() {
-                next[row] += held(row) * x[row];
+                next[row] += pace * x[row];
             }
         }
         elimination.solve(&network.order, next);
@@ -193,28 +205,24 @@ impl<'n> Newton<'n> {
         Ok(false)
     }
 
-    /// Implicit steps in a time of each node's own, longer as they succeed.
-    fn continuation(&mut self) -> Result<bool, usize> {
-        let mut pace = 100.0;
+    /// Implicit steps in time, every node with the same capacitance to ground, longer as they succeed.
+    fn continuation(&mut self) -> Result<(), usize> {
+        let mut pace = FIRST_PACE;
         for _ in 0..CONTINUATION_STEPS {
             self.step(pace)?;
-            let size = self.worst.1;
+            let (size, left) = (self.worst.1, self.remainder(1.0));
             let near = size <= NEAR * self.scale();
-            if near && pace < 1e-3 {
-                return Ok(true);
-            }
-            let left = self.remainder(1.0);
             if near || left <= 0.5 * size {
                 self.take_trial();
                 pace *= if near || left <= 0.1 * size { 0.25 } else { 0.7 };
             } else {
                 pace *= 4.0;
             }
-            if pace > 1e12 {
-                return Ok(false);
+            if !(LAST_PACE..1e12).contains(&pace) {
+                break;
             }
         }
-        Ok(false)
+        Ok(())
     }
 
     /// Steps until they no longer get smaller: rounding is all that is left. The factors are those of the end.
@@ -232,10 +240,4 @@ impl<'n> Newton<'n> {
         }
         Ok(())
     }
-}
-
-/// What a row would be held to ground with: the sum of its conductances.
-fn own_conductance(network: &Network, terms: &[f64], row: usize) -> f64 {
-    let others = (0..network.unknowns()).filter(|column| *column != row).map(|column| network.order.slot(row, column));
-    terms[row] + others.filter(|slot| slot + 1 < terms.len()).map(|slot| terms[slot]).sum::<f64>() + LEAST_GP
 }

@@ -45,7 +45,7 @@ impl Ports {
                 let phasors = response.at(hertz)?;
                 node_drive = (0..nodes).map(|node| phasors.volts(NodeId(node))).collect();
                 let between = |a: NodeId, b: NodeId| node_drive[a.0] - node_drive[b.0];
-                let valves = point.network.valves.iter();
+                let valves = phasors.response.network.valves.iter().take(tubes);
                 drive = valves.map(|v| (between(v.grid, v.cathode), between(v.plate, v.cathode))).collect();
             } else if harmonic > 1 {
                 response.factor(2.0 * PI * hertz * harmonic as f64)?;
@@ -53,7 +53,7 @@ impl Ports {
             let mut volts = Vec::with_capacity(tubes * nodes);
             for tube in 0..tubes {
                 let column = if harmonic == 0 { direct(point, tube, nodes) } else { response.injected(tube, nodes) };
-                for (other, valve) in point.network.valves.iter().enumerate() {
+                for (other, valve) in response.network.valves.iter().take(tubes).enumerate() {
                     let (grid, plate) = &mut impedances[other * tubes + tube];
                     grid.push(column[valve.grid.0] - column[valve.cathode.0]);
                     plate.push(column[valve.plate.0] - column[valve.cathode.0]);
@@ -76,7 +76,8 @@ fn direct(point: &DcPoint, tube: usize, nodes: usize) -> Vec<Complex> {
     let mut x = vec![0.0; network.unknowns() + 1];
     network.valve_footing(&network.valves[tube]).inject(&mut x, -1.0);
     point.elimination.solve(&network.order, &mut x);
-    (0..nodes).map(|node| Complex::real(x[network.row[node]])).collect()
+    let volts = |node: usize| network.row.get(node).map_or(0.0, |row| x[*row]);
+    (0..nodes).map(|node| Complex::real(volts(node))).collect()
 }
 
 impl Response {
