@@ -7,6 +7,8 @@ use std::process::ExitCode;
 
 fn main() -> ExitCode {
     let figures = charts::figures();
-    figures.iter().for_each(|figure| println!("{figure}"));
+    for figure in &figures {
+        println!("{figure}");
+    }
     if figures.iter().all(charts::Figure::holds) { ExitCode::SUCCESS } else { ExitCode::FAILURE }
 }
