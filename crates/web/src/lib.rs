@@ -13,7 +13,7 @@ use alloc::string::String;
 use tagstrip_core::{
     calculators::{self, Want},
     quantity::{self, Prefix, Unit},
-    value::{Problem, Value},
+    value::{Problem, Value, code},
 };
 use wasm_bindgen::prelude::*;
 
@@ -31,9 +31,8 @@ pub fn catalogue() -> JsValue {
 #[wasm_bindgen]
 pub fn work(id: &str, inputs: &JsValue, want: &JsValue) -> Result<JsValue, JsValue> {
     let want = match door::within(want) {
-        Some(Value::List(names)) => {
-            Want::of(names.iter().filter_map(Value::text)).map_err(|problem| refuse(&[problem]))?
-        }
+        Some(Value::List(names)) => Want::of(names.iter().filter_map(Value::text))
+            .map_err(|name| refuse(&[Problem::new("want", code::NOT_A_CHOICE).about(name)]))?,
         _ => Want::USUAL,
     };
     let inputs = door::within(inputs).unwrap_or(Value::Flag(false));

@@ -1,7 +1,7 @@
 use alloc::{string::String, string::ToString, vec::Vec};
 
 use super::{Curve, PartRow, TestPoint, WiringStep};
-use crate::value::{Problem, Value, code};
+use crate::value::Value;
 
 /// What of an outcome is asked for; what is not asked for is not worked out.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
@@ -49,8 +49,8 @@ impl Want {
     /// From the contract's names.
     ///
     /// # Errors
-    /// A name that is none.
-    pub fn of<'a>(names: impl Iterator<Item = &'a str>) -> Result<Self, Problem> {
+    /// The first name that is none.
+    pub fn of<'a>(names: impl Iterator<Item = &'a str>) -> Result<Self, &'a str> {
         let mut want = Want::default();
         for name in names {
             match name {
@@ -61,7 +61,7 @@ impl Want {
                 "test_points" => want.test_points = true,
                 "wiring" => want.wiring = true,
                 "circuit" => want.circuit = true,
-                _ => return Err(Problem::new("want", code::NOT_A_CHOICE).about(name)),
+                _ => return Err(name),
             }
         }
         Ok(want)

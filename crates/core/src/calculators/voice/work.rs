@@ -106,7 +106,7 @@ fn wished(inputs: &Inputs, count: usize) -> Result<Option<(usize, f64)>, Vec<Pro
     let given = inputs.number("want_position");
     #[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss)] // the field table keeps it small
     let position = libm::round(given) as usize;
-    if position < 2 || position > count || libm::trunc(given) != given {
+    if position < 2 || position > count || libm::fabs(given - libm::round(given)) > 0.0 {
         let problem = Problem::new("want_position", code::NO_SUCH_POSITION);
         return Err(alloc::vec![problem.bounds(Some(2.0), Some(count as f64))]);
     }
