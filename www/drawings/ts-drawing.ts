@@ -2,6 +2,7 @@ import { html, LitElement, nothing, svg, type PropertyValues, type TemplateResul
 
 import type { Figures } from '../words/kinds.js';
 import { show } from '../words/quantity.js';
+import { afterFrame } from '../elements/shared/frame.js';
 import { abreast, arrange, LARGEST } from './arrange.js';
 import { drawingStyle } from './drawing-style.js';
 import { draw } from './draw.js';
@@ -99,6 +100,12 @@ export class TsDrawing extends LitElement {
   private readonly printed = (): void => {
     this.room = this.clientWidth || this.room;
   };
+
+  /** The echo and the answers first; the drawing follows with the next frame. */
+  protected override async scheduleUpdate(): Promise<void> {
+    if (this.hasUpdated) await afterFrame();
+    super.scheduleUpdate();
+  }
 
   protected override shouldUpdate(changed: PropertyValues<this>): boolean {
     return changed.size > 0;

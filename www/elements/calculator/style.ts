@@ -17,6 +17,7 @@ export const calculatorStyle = css`
   .look b { padding: 8px; color: var(--ink); font-size: 1rem; font-weight: 700; }
   .look .why { color: var(--touch); border-bottom: 1.6px solid currentcolor; margin-right: 14px; font-weight: 700; }
   .general { border: 3px solid var(--ink); border-bottom-width: 6px; background: var(--plate); padding: 12px; margin: 10px 0; display: grid; grid-template-columns: 30px 1fr; gap: 10px; }
+  ts-drawing, ts-answers, ts-pictures { contain: layout style; }
   ts-switch { margin: 18px 0; }
   ts-answers { margin-bottom: 20px; }
   .cautions { display: grid; gap: 14px; padding: 4px 0 8px; }

@@ -2,6 +2,7 @@ import { css } from 'lit';
 
 /** Groups under hairlines; items of a list with their buttons in the heading's row. */
 export const formStyle = css`
+  :host { content-visibility: auto; }
   section { border-top: 1px solid var(--edge); padding: 16px 0 22px; display: grid; gap: 18px; }
   section > h3 { margin-bottom: -6px; }
   fieldset { border: 0; padding: 0; margin: 0; min-width: 0; display: grid; gap: 18px; }

@@ -29,6 +29,11 @@ export class TsForm extends LitElement {
   /** Changes whenever the desk has something new to say. */
   tick = 0;
 
+  /** Off the screen it is neither laid out nor painted; its height is near enough known. */
+  protected override updated(): void {
+    this.style.setProperty('contain-intrinsic-size', `auto ${(this.view?.leaves.length ?? 0) * FIELD}px`);
+  }
+
   protected override render(): unknown {
     const { view } = this;
     if (view === null) return nothing;
@@ -157,6 +162,8 @@ export class TsForm extends LitElement {
   }
 }
 
+/** About the height of a field in one column, in pixels. */
+const FIELD = 112;
 const OWN = '\u0000own';
 
 function asItems(value: Value | undefined): readonly Value[] {

@@ -2,7 +2,7 @@ import { css } from 'lit';
 
 /** Over the page on a phone, in its column where there is room; the double rule marks where it begins. */
 export const openFieldStyle = css`
-  :host { background: var(--plate); border: solid var(--ink); border-width: 3px 0 0; }
+  :host { contain: layout style; background: var(--plate); border: solid var(--ink); border-width: 3px 0 0; }
   .panel { border-top: 1px solid var(--ink); margin-top: 2px; padding: 6px 12px 12px; }
   .head { display: flex; align-items: center; justify-content: space-between; gap: 12px; margin-bottom: 6px; padding-left: 4px; }
   h2 { font: 700 1.0625rem/1.3 var(--instrument); overflow-wrap: anywhere; }

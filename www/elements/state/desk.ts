@@ -5,7 +5,7 @@ import { ownFigure, Readings, valueOf, type Said } from './figures.js';
 import type { BareCalculator, BareCaution, CalculatorWords } from './from-words.js';
 import { bare, fill, type Table } from './full.js';
 import type { Build, Calculator, Engine, Figures, Lug, Pin, Steps, Value, Want } from './kinds.js';
-import { leaves } from './leaves.js';
+import { leaves, rowFor } from './leaves.js';
 import { put } from './paths.js';
 import { USUAL, type Preferences } from './preferences.js';
 import { mendFor, Mends, type MendOffer } from './mends.js';
@@ -108,7 +108,11 @@ export class Desk {
   /** Puts a value into the open lug; nothing else of it changes. */
   type(path: string, value: Value | undefined): void {
     const lug = this.lug;
-    if (lug !== undefined) this.fit(put(this.full(lug.calculator, lug.inputs), path, value));
+    if (lug === undefined) return;
+    // The reader is asked before anything is worked: its echo is what a person looks for first.
+    const row = typeof value === 'string' ? rowFor(this.table(lug.calculator).rows, path) : undefined;
+    if (row?.shape === 'quantity') this.reading(value as string, row.unit ?? '1');
+    this.fit(put(this.full(lug.calculator, lug.inputs), path, value));
   }
 
   /** Gives the open lug a whole set of inputs. */
