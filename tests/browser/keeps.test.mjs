@@ -114,3 +114,16 @@ test('an engine that arrives late, or is served with the wrong type, does no har
   await plateOf(page, 'stage', '100k');
   assert.match(await textOf(page, 'ts-drawing'), /R3 100k/);
 });
+
+test('a part touched before the rest of the script has come has its field when it comes', async () => {
+  const { page } = guest;
+  await page.route(/later-[^/]+\.js/, async (route) => {
+    const response = await route.fetch();
+    await new Promise((wait) => setTimeout(wait, 1500));
+    await route.fulfill({ response });
+  });
+  await page.goto(`${server.address}stage/`);
+  await page.locator('ts-drawing [data-field="plate_ohms"]').first().click();
+  await type(page, '100k');
+  assert.match(await textOf(page, 'ts-open-field'), /Read as 100/);
+});

@@ -1,7 +1,6 @@
 import type { BareCalculator, BareOutcome, BareReading, Figures } from '../package/kinds.js';
 import { ByWorker } from './by-worker.js';
-import { Direct } from './direct.js';
-import { Lost, type Steps, type Transport } from './protocol.js';
+import { Lost, type Calls, type Name, type Steps, type Transport } from './protocol.js';
 
 export { Lost, Refused, type Steps } from './protocol.js';
 
@@ -50,8 +49,29 @@ export class Engine {
   }
 }
 
+/** A way that is fetched when it is first taken. */
+class Fetched implements Transport {
+  readonly #fetch: () => Promise<Transport>;
+  #way: Promise<Transport> | undefined;
+
+  constructor(fetch: () => Promise<Transport>) {
+    this.#fetch = fetch;
+  }
+
+  async call<N extends Name>(name: N, ...args: Calls[N]['args']): Promise<Calls[N]['gives']> {
+    this.#way ??= this.#fetch();
+    try {
+      await this.#way;
+    } catch (fault) {
+      this.#way = undefined;
+      throw new Lost(String(fault));
+    }
+    return (await this.#way).call(name, ...args);
+  }
+}
+
 /** The engine of a page: in a worker where there can be one, else in the page. */
 export function pageEngine(worker: () => Worker, wasm: () => URL): Engine {
-  const direct = (): Transport => new Direct(wasm);
+  const direct = (): Transport => new Fetched(async () => new (await import('./direct.js')).Direct(wasm));
   return typeof Worker === 'undefined' ? new Engine(direct()) : new Engine(new ByWorker(worker), direct);
 }

@@ -137,7 +137,7 @@ export class TsApp extends LitElement {
   /** The first answers come first; the pictures, the paper and the build are fetched behind them. */
   #fetchRest(): void {
     const desk = this.#desk;
-    if (this.#whole || desk === null || (desk.at !== '' && viewOf(desk)?.situation == null)) return;
+    if (this.#whole || desk === null || (desk.at !== '' && !desk.lost && !hasSpoken(desk))) return;
     this.#whole = true;
     const fetched = async (): Promise<void> => { await import('../later.js'); };
     const again = (): void => { this.#whole = false; };
@@ -247,6 +247,12 @@ export class TsApp extends LitElement {
     event.preventDefault();
     this.renderRoot.querySelector('main')?.focus();
   };
+}
+
+/** Whether the engine has answered for what is looked at, or refused it. */
+function hasSpoken(desk: Desk): boolean {
+  const view = viewOf(desk);
+  return view !== null && (view.situation !== null || view.problems.size > 0 || view.general !== null);
 }
 
 customElements.define('ts-app', TsApp);

@@ -11,11 +11,8 @@ import { labelsOf, nearest, tablesOf, tagsOf, viewOf, type View } from '../state
 import '../../drawings/ts-drawing.js';
 import '../answers/ts-answers.js';
 import '../caution/ts-caution.js';
-import '../form/ts-form.js';
 import '../lead/ts-lead.js';
 import type { TsOpenField } from '../open-field/ts-open-field.js';
-import '../open-field/ts-open-field.js';
-import '../pins/ts-pins.js';
 import '../switch/ts-switch.js';
 import { Handlers } from './handlers.js';
 import { restOf } from './rest.js';
@@ -50,7 +47,7 @@ export class TsCalculator extends LitElement {
       this.style.setProperty('--panel', '0px');
       return;
     }
-    void panel.updateComplete.then(() => {
+    void customElements.whenDefined('ts-open-field').then(() => panel.updateComplete).then(() => {
       panel.focus();
       // The folded lead and the panel have their heights only with the next picture.
       requestAnimationFrame(() => {
