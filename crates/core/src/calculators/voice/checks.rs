@@ -20,8 +20,8 @@ fn rows(table: &str, count: usize) -> Vec<Vec<f64>> {
 /// A source of 1 V and `ohms` at `node`.
 fn drive(circuit: &mut Circuit, node: NodeId, ohms: f64) {
     let emf = circuit.node("emf");
-    circuit.add(Part::new("E", "emf", &[emf, GROUND], Kind::Source { volts: 0.0, signal: 1.0 }));
-    circuit.add(Part::new("RE", "emf", &[emf, node], Kind::Resistor { ohms }));
+    circuit.add(Part::new("E", "source", &[emf, GROUND], Kind::Source { volts: 0.0, signal: 1.0 }));
+    circuit.add(Part::new("RE", "source_resistance", &[emf, node], Kind::Resistor { ohms }));
 }
 
 #[test]
