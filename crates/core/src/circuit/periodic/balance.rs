@@ -123,6 +123,13 @@ impl Periodic {
         Ok(Bordered { matrix, by_drive })
     }
 
+    /// From a balanced state to another drive, along its tangent.
+    pub(super) fn along(&self, state: &State, drive: f64) -> Result<State, Unreached> {
+        let by_drive = self.linearised(state)?.by_drive;
+        let more = state.more.iter().zip(&by_drive).map(|(more, by_drive)| more + (drive - state.drive) * by_drive);
+        Ok(self.state(more.collect(), drive))
+    }
+
     /// Size of a step, against largest current and drive.
     fn size(&self, step: &[f64], drive_step: f64, state: &State) -> f64 {
         let samples = self.waves.samples();
