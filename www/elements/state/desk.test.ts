@@ -111,6 +111,13 @@ test('the last good answers stay, with the inputs that they are for, until a tex
   assert.deepEqual([works.get('lug').outcome?.answers, works.get('lug').problems], [{ plate: 60 }, []]);
 });
 
+test('what an own tube lacks is told by the tube that the answers are still for', () => {
+  const problems = ['tube.mu', 'tube.perveance'].map((field) => ({ field, code: 'empty' }));
+  const parts = [{ reference: 'V1', role: 'tube', kind: 'triode', field: 'tube', nodes: [], value: null }];
+  const waiting = waitingFor(undefined, { nodes: [], parts }, problems, { tube: '6SL7GT' }, USUAL_WAY);
+  assert.deepEqual(waiting, [{ reference: 'V1', value: '6SL7GT' }]);
+});
+
 test('of many texts typed while the engine works only the last is worked', async () => {
   const engine = new Slow();
   const works = new Works(engine, () => {}, lost);

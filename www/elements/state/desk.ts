@@ -4,11 +4,11 @@ import * as edits from './edits.js';
 import { ownFigure, Readings, valueOf, type Said } from './figures.js';
 import type { BareCalculator, BareCaution, CalculatorWords } from './from-words.js';
 import { bare, fill, type Table } from './full.js';
-import type { Build, Calculator, Engine, Figures, Lug, Pin, Steps, Value, Want } from './kinds.js';
+import type { Build, Calculator, Engine, Figures, Lug, Netlist, Pin, Steps, Value, Want } from './kinds.js';
 import { leaves, rowFor } from './leaves.js';
 import { put } from './paths.js';
 import { USUAL, type Preferences } from './preferences.js';
-import { mendFor, Mends, type MendOffer } from './mends.js';
+import { mendFor, Mends, type Mend, type MendOffer } from './mends.js';
 import { problemsIn, Works, type Task } from './works.js';
 
 /** What is on screen of every open lug, whatever else is looked at. */
@@ -22,6 +22,7 @@ interface MendScene {
   readonly calculator: Calculator;
   readonly full: Figures;
   readonly words: CalculatorWords;
+  readonly circuit: Netlist | null;
 }
 
 /** What a listener is told: something to look at, or something that must be kept too. */
@@ -210,9 +211,11 @@ export class Desk {
   }
 
   /** A value that takes a caution of the open lug away, once it has been found. */
-  mendOffer(caution: BareCaution, { stale, calculator, full, words }: MendScene): MendOffer | null {
+  mendOffer(caution: BareCaution, { stale, calculator, full, words, circuit }: MendScene): MendOffer | null {
     if (caution.severity !== 'limit' || stale) return null;
-    return this.#mends.get(caution.code, full, () => mendFor(this.#engine, calculator.id, { words, rows: calculator.inputs }, full, caution.code, () => this.#mends.isFor(full)));
+    const table = { words, rows: calculator.inputs };
+    const look = (): Promise<Mend | null> => mendFor(this.#engine, calculator.id, table, full, caution.code, () => this.#mends.isFor(full));
+    return this.#mends.get(caution.code, full, look, (path) => circuit?.parts.find((part) => part.field === path)?.reference ?? '');
   }
 
   /** Works every lug anew, the open one first. */

@@ -42,8 +42,18 @@ function leaf(row: InputRow, value: Value, path: string, group: string): readonl
 }
 
 /** What stands in the drawing for each field: the text as typed, a choice in its words. */
-export function textsOf(words: CalculatorWords | undefined, all: readonly Leaf[], way: Way): Readonly<Record<string, string>> {
-  return Object.fromEntries(all.map(({ path, row, value }) => [path, leafText(words, path, row, value, way)]));
+export function textsOf(words: CalculatorWords | undefined, rows: readonly InputRow[], full: Figures, all: readonly Leaf[], way: Way): ReadonlyMap<string, string> {
+  return new Map([...ownTexts(rows, full), ...all.map(({ path, row, value }) => [path, leafText(words, path, row, value, way)] as const)]);
+}
+
+/** A tube of the person's own stands in the drawing by the name that it was given. */
+function ownTexts(rows: readonly InputRow[], full: Figures): readonly (readonly [string, string])[] {
+  return rows.flatMap((row) => {
+    const value = full[row.key ?? ''];
+    if (row.shape !== 'either' || !isRecord(value)) return [];
+    const name = value['name'];
+    return [[row.key ?? '', typeof name === 'string' && name.trim() !== '' ? name.trim() : PAGE.own] as const];
+  });
 }
 
 /** The text of one field. */

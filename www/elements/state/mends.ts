@@ -95,7 +95,7 @@ export class Mends {
     return this.#full === full;
   }
 
-  get(code: string, full: Figures, look: () => Promise<Mend | null>): MendOffer | null {
+  get(code: string, full: Figures, look: () => Promise<Mend | null>, calledIn: (path: string) => string): MendOffer | null {
     if (this.#full !== full) {
       this.#full = full;
       this.#found.clear();
@@ -103,17 +103,17 @@ export class Mends {
     const known = this.#found.get(code);
     if (known !== undefined) return known;
     this.#found.set(code, null);
-    void this.#look(code, full, look);
+    void this.#look(code, full, look, calledIn);
     return null;
   }
 
-  async #look(code: string, full: Figures, look: () => Promise<Mend | null>): Promise<void> {
+  async #look(code: string, full: Figures, look: () => Promise<Mend | null>, calledIn: (path: string) => string): Promise<void> {
     // Not while a person types: the search works the whole circuit many times over.
     await new Promise((then) => { setTimeout(then, REST); });
     if (!this.isFor(full)) return;
     const mend = await look();
     if (mend === null || !this.isFor(full)) return;
-    this.#found.set(code, { path: mend.path, text: mend.text, words: PAGE.putIn(mend.text) });
+    this.#found.set(code, { path: mend.path, text: mend.text, words: PAGE.putIn(mend.text, calledIn(mend.path)) });
     this.#told();
   }
 }

@@ -26,9 +26,15 @@ export function waitingFor(
   good: Figures | null,
   way: Way,
 ): readonly Waiting[] {
-  const fields = [...new Set(problems.map((problem) => problem.field).filter((field) => field !== ''))];
+  const fields = [...new Set(problems.map((problem) => heldAt(problem.field, good)).filter((field) => field !== ''))];
   return fields.map((field) => {
     const held = good === null ? undefined : valueAt(good, field);
     return { reference: calledBy(words, circuit, field, way), value: typeof held === 'string' ? held : '' };
   });
+}
+
+/** A field that the good inputs did not have yet is told by the one it lies in, if that was a text: an own tube's mu by the tube. */
+function heldAt(field: string, good: Figures | null): string {
+  const outer = field.slice(0, Math.max(0, field.lastIndexOf('.')));
+  return good !== null && outer !== '' && valueAt(good, field) === undefined && typeof valueAt(good, outer) === 'string' ? outer : field;
 }

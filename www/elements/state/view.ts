@@ -68,7 +68,7 @@ export function viewOf(desk: Desk, memo = new Memo()): View | null {
     way,
     full,
     leaves: all,
-    texts: memo.get('texts', [all, way], () => new Map(Object.entries(textsOf(words, all, way)))),
+    texts: memo.get('texts', [all, way], () => textsOf(words, calculator.inputs, full, all, way)),
     work,
     situation,
     lead: memo.get('lead', [situation], () => (situation === null ? null : words.lead(situation))),
