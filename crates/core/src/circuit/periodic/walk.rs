@@ -18,6 +18,9 @@ const SHORTEST_STEP: f64 = 1e-3;
 /// Where the walk begins, against what would do if the tubes were linear: there they nearly are.
 const BEGINNING: f64 = 1.0 / 64.0;
 
+/// And where it ends: what would then grow is only what leaks past the tube.
+const FARTHEST: f64 = 30.0;
+
 /// A walk along the balanced states, the drive rising.
 struct Walk<'p> {
     periodic: &'p Periodic,
@@ -80,6 +83,9 @@ impl Periodic {
             walk.on(f64::INFINITY)?;
             value = self.excess(goal, &walk.state).value;
             if value < 0.0 {
+                if walk.state.drive > FARTHEST * guess {
+                    break;
+                }
                 continue;
             }
             // The goal lies in this step: Newton from its nearer side, else between its ends.
