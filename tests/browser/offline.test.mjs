@@ -28,9 +28,9 @@ async function release(name) {
   const site = join(scratch, name);
   cpSync(SITE, site, { recursive: true });
   const files = filesUnder(site);
-  const script = files.find((file) => /page-[0-9a-f]+\.js$/.test(file));
+  const script = files.find((file) => /page-\w+\.js$/.test(file));
   const body = `${readFileSync(script, 'utf8')}\ndocument.documentElement.dataset.script = '${name}';\n`;
-  const renamed = script.replace(/page-[0-9a-f]+/, `page-${hash(body).slice(0, 12)}`);
+  const renamed = script.replace(/page-\w+/, `page-${hash(body).slice(0, 12)}`);
   writeFileSync(script, body);
   renameSync(script, renamed);
   const [from, to] = [script, renamed].map((file) => file.split('/').at(-1));
