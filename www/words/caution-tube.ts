@@ -77,7 +77,7 @@ export const TUBE_CAUTIONS: Readonly<Record<string, CautionMaker>> = {
     return {
       heading: `${which} ${stand} ${f('volts', 'V')} at switch-on`,
       text:
-        'Until the tube is warm the plate is at all of B+, here with the mains 5 % up, and the capacitor with it. Buy ' +
+        'Until the tube is warm the plate is at all of B+, here with the mains 5\u00a0% up, and the capacitor with it. Buy ' +
         `${f('volts', 'V')} or more, not the volts of the warm tube.`,
     };
   },

@@ -69,7 +69,7 @@ export const FILTER: CalculatorWords = {
     time_seconds: {
       label: 'Time constant',
       phrase: 'the time constant',
-      help: 'Resistance times capacitance; after this time 63 % of a step has happened.',
+      help: 'Resistance times capacitance; after this time 63\u00a0% of a step has happened.',
     },
   },
   curves: {

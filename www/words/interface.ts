@@ -126,7 +126,7 @@ export const STATES = {
 /** The line under a test point table. */
 export function readingsNote(meter: string, way: Way = USUAL_WAY): string {
   const loaded = meter === '' ? 'with your meter in place' : `with a ${meter} meter in place`;
-  return told(`Volts dc to ground ${loaded}, parts within their marks, mains ±5 %. No signal.`, way);
+  return told(`Volts dc to ground ${loaded}, parts within their marks, mains ±5\u00a0%. No signal.`, way);
 }
 
 /** The line under a printed drawing. */

@@ -64,7 +64,7 @@ const RULES: Readonly<Record<string, string>> = {
   '': '',
   twice_watts: 'twice the watts it takes or more, and large enough for its volts',
   twice_volts: 'twice the volts across it or more',
-  switch_on: 'all of B+ with the mains 5 % up: it stands that until the tube is warm',
+  switch_on: 'all of B+ with the mains 5\u00a0% up: it stands that until the tube is warm',
   signal_only: 'signal only: 100 V or more',
   quarter_watt: 'takes next to nothing: a quarter watt will do',
 };

@@ -54,7 +54,7 @@ const REASONS: Readonly<Record<string, Unread>> = {
     then: () => 'Begin at the end nearest to a band.',
   },
   no_such_gauge: { why: () => 'is a number that the wire gauge does not have.', then: () => 'Write the diameter instead.' },
-  bad_tolerance: { why: () => 'has a tolerance that cannot be one.', then: () => 'Write it in percent, such as ±10 %.' },
+  bad_tolerance: { why: () => 'has a tolerance that cannot be one.', then: () => 'Write it in percent, such as ±10\u00a0%.' },
 };
 
 const EMPTY = 'Nothing is written here yet.';
