@@ -2,7 +2,7 @@ import { html, LitElement, nothing, svg, type PropertyValues, type TemplateResul
 
 import type { Figures } from '../words/kinds.js';
 import { show } from '../words/quantity.js';
-import { afterFrame } from '../elements/shared/frame.js';
+import { afterFrame } from './frame.js';
 import { abreast, arrange, LARGEST } from './arrange.js';
 import { drawingStyle } from './drawing-style.js';
 import { draw } from './draw.js';

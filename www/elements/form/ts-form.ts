@@ -4,7 +4,7 @@ import { choiceWords, inputWords, labelOf, partEchoShort, readingWords, told } f
 import { PAGE } from '../../words/page-words.js';
 import { lowered } from '../../words/plain.js';
 import { tell } from '../shared/events.js';
-import { afterFrame } from '../shared/frame.js';
+import { afterFrame } from '../../drawings/frame.js';
 import { controls, ground, type } from '../shared/look.js';
 import type { Desk } from '../state/desk.js';
 import { valueOf } from '../state/figures.js';

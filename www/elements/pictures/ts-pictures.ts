@@ -1,7 +1,7 @@
 import { css, html, LitElement, nothing } from 'lit';
 import { curveWords, dressCurves, told } from '../../words/index.js';
 import { SAY } from '../../words/interface.js';
-import { afterFrame } from '../shared/frame.js';
+import { afterFrame } from '../../drawings/frame.js';
 import { ground, hatching, type } from '../shared/look.js';
 import type { Curve, Outcome } from '../state/kinds.js';
 import { Memo } from '../state/memo.js';

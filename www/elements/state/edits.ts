@@ -1,3 +1,4 @@
+import { wordsOf } from '../../words/index.js';
 import { freeName } from './build.js';
 import type { Build, Lug, Pin } from './kinds.js';
 
@@ -10,10 +11,11 @@ export interface Removed {
   readonly index: number;
 }
 
-/** The build with one more lug at its end, and that lug's name. */
+/** The build with one more lug at its end, and that lug's name. A switch stands at its second position, which has something to say against the first. */
 export function withLug(build: Build, calculator: string, wanted = calculator): { readonly build: Build; readonly id: string } {
   const id = freeName(wanted, new Set(build.lugs.map((lug) => lug.id)));
-  const lug: Lug = { id, calculator, inputs: {}, position: 0, pins: [], rest: { fitted: true } };
+  const position = wordsOf(calculator)?.face.switch === undefined ? 0 : 1;
+  const lug: Lug = { id, calculator, inputs: {}, position, pins: [], rest: { fitted: true } };
   return { build: { ...build, lugs: [...build.lugs, lug] }, id };
 }
 
