@@ -1,10 +1,19 @@
-/** When the next picture has been shown; a page that is not seen shows none, so not for long. */
-export function afterFrame(): Promise<void> {
+/**
+ * When the next picture has been shown and nothing more pressing is left to do, at the latest after `late` milliseconds:
+ * a page that is not seen shows no pictures, and a busy one has no quiet.
+ */
+export function afterFrame(late = 60): Promise<void> {
   return new Promise((then) => {
-    const late = setTimeout(then, 100);
+    const timer = setTimeout(then, late + FRAME);
+    const done = (): void => {
+      clearTimeout(timer);
+      then();
+    };
     requestAnimationFrame(() => {
-      clearTimeout(late);
-      setTimeout(then);
+      if (typeof requestIdleCallback === 'function') requestIdleCallback(done, { timeout: late });
+      else setTimeout(done);
     });
   });
 }
+
+const FRAME = 40;

@@ -45,7 +45,7 @@ export class TsForm extends LitElement {
 
   /** The open field and the drawing echo a keystroke; the long form follows when that is on the screen. */
   protected override async scheduleUpdate(): Promise<void> {
-    if (this.hasUpdated) await afterFrame();
+    if (this.hasUpdated) await afterFrame(250);
     super.scheduleUpdate();
   }
 

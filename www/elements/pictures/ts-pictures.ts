@@ -29,7 +29,7 @@ export class TsPictures extends LitElement {
 
   /** The figures first, the pictures with the next frame; on paper there is no next one. */
   protected override async scheduleUpdate(): Promise<void> {
-    if (this.hasUpdated && !this.bare) await afterFrame();
+    if (this.hasUpdated && !this.bare) await afterFrame(120);
     super.scheduleUpdate();
   }
 

@@ -1,7 +1,7 @@
 import type { Reading } from './from-words.js';
 import type { BareProblem, Figures, InputRow, Value } from './kinds.js';
 import type { Leaf } from './leaves.js';
-import { isRecord, put, stepsOf, valueAt } from './paths.js';
+import { isRecord, joined, stepsOf, valueAt } from './paths.js';
 
 /** What the reader said of a text, for ever the same. */
 export type Said = Reading | { readonly problem: BareProblem };
@@ -31,13 +31,23 @@ export function valueOf(said: Said | undefined): number | null {
 
 /** The inputs with figures where the texts have been read: what sentences are made from. */
 export function asFigures(full: Figures, all: readonly Leaf[], readings: Readings): Figures {
-  let figures = full;
+  const read = new Map<string, number>();
   for (const { path, row, value } of all) {
     if (row.shape !== 'quantity' || typeof value !== 'string' || value === '') continue;
-    const read = valueOf(readings.get(value, row.unit ?? '1'));
-    if (read !== null) figures = put(figures, path, read as Value);
+    const figure = valueOf(readings.get(value, row.unit ?? '1'));
+    if (figure !== null) read.set(path, figure);
   }
-  return figures;
+  return record(full, '', read);
+}
+
+function record(from: Figures, path: string, read: ReadonlyMap<string, number>): Figures {
+  return Object.fromEntries(Object.entries(from).map(([key, value]) => [key, inside(value, joined(path, key), read)]));
+}
+
+function inside(value: Value, path: string, read: ReadonlyMap<string, number>): Value {
+  if (typeof value === 'string') return read.get(path) ?? value;
+  if (Array.isArray(value)) return (value as readonly Value[]).map((item, k) => inside(item, `${path}[${k}]`, read));
+  return isRecord(value) ? record(value, path, read) : value;
 }
 
 /** The calculator's own figure at a path, where it has one. */

@@ -100,9 +100,17 @@ export function newItem(words: CalculatorWords | undefined, row: InputRow, path:
   return row.item === undefined ? '' : start(words, row.item, path);
 }
 
+/** Every calculator's own values as texts, made once for each table of rows. */
+const OWN = new WeakMap<readonly InputRow[], Figures>();
+
 /** Only what differs from the calculator's own values; a list is kept whole or not at all. */
 export function bare(table: Table, full: Figures): Figures {
-  return bareRecord(table.rows, full, fill(table, {}));
+  let usual = OWN.get(table.rows);
+  if (usual === undefined) {
+    usual = fill(table, {});
+    OWN.set(table.rows, usual);
+  }
+  return bareRecord(table.rows, full, usual);
 }
 
 function bareRecord(rows: readonly InputRow[], full: Figures, usual: Figures): Figures {
