@@ -8,7 +8,7 @@ short=()
 counted() {
   awk '
     /^test result: / { for (k = 2; k <= NF; k++) { if ($k ~ /^passed/) good += $(k - 1); if ($k ~ /^failed/) bad += $(k - 1) } }
-    /^. (pass|fail|cancelled) [0-9]+$/ { if ($2 == "pass") good += $3; else bad += $3 }
+    /^[^ ]+ (pass|fail|cancelled) [0-9]+$/ { if ($2 == "pass") good += $3; else bad += $3 }
     END { print good + 0, bad + 0 }' "$1"
 }
 

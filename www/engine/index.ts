@@ -1,4 +1,5 @@
 import type { BareCalculator, BareOutcome, BareReading, Figures } from '../package/kinds.js';
+import { AtHand } from './at-hand.js';
 import { ByWorker } from './by-worker.js';
 import { Lost, type Calls, type Name, type Steps, type Transport } from './protocol.js';
 
@@ -8,13 +9,15 @@ export { Lost, Refused, type Steps } from './protocol.js';
 export class Engine {
   #transport: Transport;
   readonly #fallback: (() => Transport) | undefined;
+  readonly #atHand: AtHand | undefined;
   #answered = false;
   #bare: Promise<readonly BareCalculator[]> | undefined;
 
-  /** `fallback` takes over if the first way is lost before it ever answered. */
-  constructor(transport: Transport, fallback?: () => Transport) {
+  /** `fallback` takes over if the first way is lost before it ever answered; `atHand` answers what is quick. */
+  constructor(transport: Transport, fallback?: () => Transport, atHand?: AtHand) {
     this.#transport = transport;
     this.#fallback = fallback;
+    this.#atHand = atHand;
   }
 
   catalogue(): Promise<readonly BareCalculator[]> {
@@ -24,15 +27,28 @@ export class Engine {
   }
 
   work(id: string, inputs: Figures, want: readonly string[]): Promise<BareOutcome> {
-    return this.#try((transport) => transport.call('work', id, inputs, want));
+    return this.#quick('work', id, inputs, want);
   }
 
   read(text: string, unit: string): Promise<BareReading> {
-    return this.#try((transport) => transport.call('read', text, unit));
+    return this.#quick('read', text, unit);
   }
 
   steps(text: string, unit: string, series: string): Promise<Steps> {
-    return this.#try((transport) => transport.call('steps', text, unit, series));
+    return this.#quick('steps', text, unit, series);
+  }
+
+  async #quick<N extends Name>(name: N, ...args: Calls[N]['args']): Promise<Calls[N]['gives']> {
+    if (this.#atHand?.takes(name, args[0]) === true) {
+      try {
+        return await this.#atHand.call(name, ...args);
+      } catch (fault) {
+        if (!(fault instanceof Lost)) throw fault;
+      }
+    }
+    const given = await this.#try((transport) => transport.call(name, ...args));
+    if (name === 'work') this.#atHand?.warm();
+    return given;
   }
 
   async #try<T>(call: (transport: Transport) => Promise<T>): Promise<T> {
@@ -73,5 +89,5 @@ class Fetched implements Transport {
 /** The engine of a page: in a worker where there can be one, else in the page. */
 export function pageEngine(worker: () => Worker, wasm: () => URL): Engine {
   const direct = (): Transport => new Fetched(async () => new (await import('./direct.js')).Direct(wasm));
-  return typeof Worker === 'undefined' ? new Engine(direct()) : new Engine(new ByWorker(worker), direct);
+  return typeof Worker === 'undefined' ? new Engine(direct()) : new Engine(new ByWorker(worker), direct, new AtHand(direct));
 }

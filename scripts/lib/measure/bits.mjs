@@ -1,5 +1,5 @@
 // One hash over a million evaluations: native, as WebAssembly in Node, and in Chromium.
-import { run, wasmTests } from './run.mjs';
+import { run, wasmTests } from '../measuring/run.mjs';
 
 const HASH = /bits\.hash ([0-9a-f]+)/;
 const CHECK = ['--test', 'bits', '--', '--nocapture'];

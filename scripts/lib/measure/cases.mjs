@@ -1,7 +1,7 @@
 // Whole calculators against the cases worked outside the project, and the published tables of ladders and preferred values.
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { atMost, root, run, told } from './run.mjs';
+import { atMost, root, run, told } from '../measuring/run.mjs';
 
 const VECTORS = join(root, 'tests/vectors');
 const TABLES = [

@@ -1,5 +1,5 @@
 // Gains of published resistance-coupled charts, predicted by tubes that were fitted to data sheets alone.
-import { run } from './run.mjs';
+import { run } from '../measuring/run.mjs';
 
 export function measure() {
   const { text } = run('cargo', ['run', '--quiet', '-p', 'tagstrip-tools', '--bin', 'charts']);

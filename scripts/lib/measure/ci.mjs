@@ -2,7 +2,7 @@
 import { existsSync, mkdtempSync, readFileSync, rmSync, statSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { atMost, must, root, run } from './run.mjs';
+import { atMost, must, root, run } from '../measuring/run.mjs';
 
 export function measure(how) {
   const folder = how === 'clone' ? mkdtempSync(join(tmpdir(), 'tagstrip-ci-')) : root;

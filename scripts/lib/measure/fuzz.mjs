@@ -1,5 +1,5 @@
 // Texts for the reader and inputs for each calculator, made at random: no fault is the only right number.
-import { atMost, run } from './run.mjs';
+import { atMost, run } from '../measuring/run.mjs';
 
 const SHORT = ['--texts', '2e6', '--inputs', '2000'];
 const LONG = ['--texts', '1e8', '--inputs', '1e6'];

@@ -2,8 +2,8 @@
 // page but not its worker: a phone that is slow in both adds three times what `speed` says of the engine.
 import { join } from 'node:path';
 import { serveFolder } from '../static-server.mjs';
-import { browser } from './browser.mjs';
-import { atMost, built, quantile, root, told } from './run.mjs';
+import { browser } from '../measuring/browser.mjs';
+import { atMost, built, quantile, root, told } from '../measuring/run.mjs';
 
 const SLOW = 4;
 // Every prefix is a value of its own, so that each key has another echo and another answer.

@@ -3,8 +3,8 @@ import { statSync } from 'node:fs';
 import { join } from 'node:path';
 import { brotli } from '../sizes.mjs';
 import { serveFolder } from '../static-server.mjs';
-import { browser } from './browser.mjs';
-import { atMost, built, root } from './run.mjs';
+import { browser } from '../measuring/browser.mjs';
+import { atMost, built, root } from '../measuring/run.mjs';
 
 const SITE = join(root, 'dist/site');
 

@@ -2,8 +2,8 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
-import { atMost, built, must, quantile, root, told } from './run.mjs';
-import { venv } from './venv.mjs';
+import { atMost, built, must, quantile, root, told } from '../measuring/run.mjs';
+import { venv } from '../measuring/venv.mjs';
 
 const WANT = { want: ['answers', 'cautions', 'curves'] };
 const [WARM, ROUNDS] = [200, 400];

@@ -3,7 +3,7 @@ import { refusedCount, SAY, STATES } from '../../words/index.js';
 import { PAGE } from '../../words/page-words.js';
 import { controls, ground } from '../shared/look.js';
 import { buildText, viewText } from '../state/as-text.js';
-import { Desk } from '../state/desk.js';
+import { Desk, type News } from '../state/desk.js';
 import { EXAMPLE } from '../state/example.js';
 import { isAboutBuild, Keep, shelf } from '../state/keep.js';
 import type { Engine } from '../state/kinds.js';
@@ -23,6 +23,8 @@ import { watchKeyboard } from './keyboard.js';
 
 /** Results are read out once, when they have come to rest. */
 const ANNOUNCE_AFTER = 900;
+/** How long a struck key may wait to be drawn together with its answer. */
+const SOON = 50;
 /** What only paper and the lower headings show is worked when nothing else is to do. */
 const PREPARE_AFTER = 1500;
 
@@ -43,6 +45,7 @@ export class TsApp extends LitElement {
   #desk: Desk | null = null;
   #session: Session | null = null;
   #address: PageAddress | null = null;
+  #soon: ReturnType<typeof setTimeout> | undefined;
   #aloudTimer: ReturnType<typeof setTimeout> | undefined;
   #off: (() => void)[] = [];
   #whole = false;
@@ -73,14 +76,14 @@ export class TsApp extends LitElement {
     const notice = (name: Notice, form?: number): void => { this.#say(saidOf(name, form)); };
     const session = new Session(desk, new Keep(store, crypto.randomUUID()), address, notice);
     this.#session = session;
-    desk.listen(() => { this.#heard(); });
+    desk.listen((news) => { this.#heard(news); });
     const catalogue = desk.begin();
     await session.begin(this.calculator);
     address.at = desk.at;
     if (store === null) notice('refused');
     this.#watch(desk, session, address);
     await catalogue;
-    setTimeout(() => { desk.need(['test_points', 'wiring']); }, PREPARE_AFTER);
+    setTimeout(() => { desk.need(['test_points', 'wiring'], true); }, PREPARE_AFTER);
   }
 
   #watch(desk: Desk, session: Session, address: PageAddress): void {
@@ -126,7 +129,14 @@ export class TsApp extends LitElement {
       <ts-sheet></ts-sheet>`;
   }
 
-  #heard(): void {
+  /** A key's answer is nearly there: the page is drawn once, with it, and not before it too. */
+  #heard(news: News): void {
+    if (news === 'typed' || news === 'read') {
+      this.#soon ??= setTimeout(() => { this.#heard('shown'); }, SOON);
+      return;
+    }
+    clearTimeout(this.#soon);
+    this.#soon = undefined;
     this.tick += 1;
     this.#fetchRest();
     this.#entitle();

@@ -10,18 +10,19 @@ import '../disclosure/ts-disclosure.js';
 const NONE: readonly never[] = [];
 
 /** What stands below the form, each behind its heading; what is behind it is worked when it is opened. */
-export function restOf(view: View, desk: Desk): TemplateResult {
+export function restOf(view: View, desk: Desk, opened: ReadonlySet<string>): TemplateResult {
   const { outcome } = view.work;
   const { headings, settings } = SAY;
   const needs = (want: Want) => () => { desk.need([want]); };
+  const inside = (heading: string, what: () => TemplateResult): unknown => (opened.has(heading) ? what() : nothing);
   const bench = view.circuit === null ? nothing : html`
-    <ts-disclosure .heading=${headings.readings} @ts-disclose=${needs('test_points')}><ts-readings .points=${outcome?.test_points ?? NONE} .meter=${meterOf(view)} .way=${view.way}></ts-readings></ts-disclosure>
-    <ts-disclosure .heading=${headings.parts} @ts-disclose=${needs('parts')}><ts-parts .parts=${outcome?.parts ?? NONE} .way=${view.way}></ts-parts></ts-disclosure>
-    <ts-disclosure .heading=${headings.wiring} @ts-disclose=${needs('wiring')}><ts-wiring .steps=${outcome?.wiring ?? NONE} .tubes=${view.circuit.tubes ?? NONE} .way=${view.way}></ts-wiring></ts-disclosure>`;
-  return html`<ts-disclosure .heading=${headings.worked}><ts-worked .how=${view.words.how} .way=${view.way}></ts-worked></ts-disclosure>
+    <ts-disclosure .heading=${headings.readings} @ts-disclose=${needs('test_points')}>${inside(headings.readings, () => html`<ts-readings .points=${outcome?.test_points ?? NONE} .meter=${meterOf(view)} .way=${view.way}></ts-readings>`)}</ts-disclosure>
+    <ts-disclosure .heading=${headings.parts} @ts-disclose=${needs('parts')}>${inside(headings.parts, () => html`<ts-parts .parts=${outcome?.parts ?? NONE} .way=${view.way}></ts-parts>`)}</ts-disclosure>
+    <ts-disclosure .heading=${headings.wiring} @ts-disclose=${needs('wiring')}>${inside(headings.wiring, () => html`<ts-wiring .steps=${outcome?.wiring ?? NONE} .tubes=${view.circuit?.tubes ?? NONE} .way=${view.way}></ts-wiring>`)}</ts-disclosure>`;
+  return html`<ts-disclosure .heading=${headings.worked}>${inside(headings.worked, () => html`<ts-worked .how=${view.words.how} .way=${view.way}></ts-worked>`)}</ts-disclosure>
     ${bench}
     <ts-disclosure .heading=${PAGE.keep}><ts-share></ts-share></ts-disclosure>
-    <ts-disclosure .heading=${settings.title}><ts-preferences .preferences=${view.way}></ts-preferences></ts-disclosure>`;
+    <ts-disclosure .heading=${settings.title}>${inside(settings.title, () => html`<ts-preferences .preferences=${view.way}></ts-preferences>`)}</ts-disclosure>`;
 }
 
 /** The meter in words as the person gave it: "10M", "20k Ω/V on its 250 V range". */

@@ -10,6 +10,7 @@ import { Memo } from '../state/memo.js';
 import { labelsOf, nearest, tablesOf, tagsOf, viewOf, type View } from '../state/view.js';
 import '../../drawings/ts-drawing.js';
 import '../answers/ts-answers.js';
+import type { TsDisclosure } from '../disclosure/ts-disclosure.js';
 import '../caution/ts-caution.js';
 import '../lead/ts-lead.js';
 import type { TsOpenField } from '../open-field/ts-open-field.js';
@@ -31,6 +32,8 @@ export class TsCalculator extends LitElement {
   private open: string | null = null;
   private reference = '';
   #at = '';
+  /** The headings that were ever opened: what is behind the others is not made. */
+  readonly #opened = new Set<string>();
   readonly #handlers = new Handlers(this);
   readonly #memo = new Memo();
 
@@ -62,8 +65,8 @@ export class TsCalculator extends LitElement {
     if (desk?.lug === undefined) return nothing;
     const view = viewOf(desk, this.#memo);
     if (view === null) return html`<p class="waiting" role="status">${desk.lost ? STATES.engineMissing : desk.catalogue.length === 0 ? STATES.loading : PAGE.noCalculator(desk.lug.calculator)}</p>`;
-    return html`<div @ts-type=${this.#handlers.type} @ts-step=${this.#handlers.step} @ts-turn=${this.#handlers.turn} @ts-open=${this.#opened} @ts-close=${() => { this.#close(); }}
-      @ts-danger=${() => { this.#lead('danger'); }} @ts-pin=${this.#handlers.pin} @ts-unpin=${this.#handlers.unpin} @ts-name-pin=${this.#handlers.namePin} @ts-take-pin=${this.#handlers.takePin} @keydown=${this.#escape}>
+    return html`<div @ts-type=${this.#handlers.type} @ts-step=${this.#handlers.step} @ts-turn=${this.#handlers.turn} @ts-open=${this.#touched} @ts-close=${() => { this.#close(); }}
+      @ts-danger=${() => { this.#lead('danger'); }} @ts-pin=${this.#handlers.pin} @ts-unpin=${this.#handlers.unpin} @ts-name-pin=${this.#handlers.namePin} @ts-take-pin=${this.#handlers.takePin} @keydown=${this.#escape} @ts-disclose=${this.#disclosed}>
       ${this.#header(view)}
       <div class="page">${this.#top(view)}
         <div class="full"><ts-drawing calculator=${view.calculator.id} .circuit=${view.circuit} .texts=${view.texts} .tags=${this.#memo.get('tags', [view.situation], () => tagsOf(view))} .labels=${this.#memo.get('labels', [view.circuit, view.way], () => labelsOf(view))}
@@ -72,7 +75,7 @@ export class TsCalculator extends LitElement {
         <ts-pictures .view=${view}></ts-pictures>
         <div class="rest">
           <section class="values"><h2>${SAY.headings.values}</h2><ts-form .view=${view} .desk=${desk} .tick=${this.tick}></ts-form></section>
-          ${restOf(view, desk)}
+          ${restOf(view, desk, this.#opened)}
         </div>
       </div></div>`;
   }
@@ -113,7 +116,7 @@ export class TsCalculator extends LitElement {
         .first=${k === 0} .mend=${desk.mendOffer(caution, view)}></ts-caution>`)}</div>`;
   }
 
-  readonly #opened = (event: CustomEvent<{ readonly field: string; readonly reference: string }>): void => {
+  readonly #touched = (event: CustomEvent<{ readonly field: string; readonly reference: string }>): void => {
     const { field, reference } = event.detail;
     const desk = this.desk;
     if (this.open === field) { this.#close(); return; }
@@ -121,6 +124,11 @@ export class TsCalculator extends LitElement {
     if (known === undefined) return;
     this.open = field;
     this.reference = besideOf(reference);
+  };
+
+  readonly #disclosed = (event: Event): void => {
+    this.#opened.add((event.target as TsDisclosure).heading);
+    this.requestUpdate();
   };
 
   readonly #escape = (event: KeyboardEvent): void => {

@@ -3,6 +3,7 @@ import { cautionWords, DANGER_LAW, dangerSteps, type BareCaution, type CautionWo
 import { PAGE } from '../../words/page-words.js';
 import { figure, texts } from '../../words/plain.js';
 import { show } from '../../words/quantity.js';
+import { afterFrame } from '../../drawings/frame.js';
 import { tell } from '../shared/events.js';
 import { ICONS } from '../shared/icons.js';
 import { controls, ground, hatching, type } from '../shared/look.js';
@@ -20,6 +21,12 @@ export class TsCaution extends LitElement {
   mend: MendOffer | null = null;
   /** The first danger of the page says the law too. */
   first = false;
+
+  /** The figures first. */
+  protected override async scheduleUpdate(): Promise<void> {
+    if (this.hasUpdated) await afterFrame(120);
+    super.scheduleUpdate();
+  }
 
   protected override render(): unknown {
     if (this.caution === null) return nothing;

@@ -29,7 +29,7 @@ const NO_STEPS: StepTexts = { lower: null, higher: null };
 export class TsOpenField extends LitElement {
   static override styles = [ground, type, controls, refusalStyle, openFieldStyle];
 
-  static override properties = { view: {}, desk: { attribute: false }, path: {}, reference: {}, tick: {}, steps: { state: true }, letters: { state: true } };
+  static override properties = { view: {}, desk: { attribute: false }, path: {}, reference: {}, tick: {}, steps: { state: true }, letters: { state: true }, typed: { state: true } };
   view: View | null = null;
   desk: Desk | null = null;
   path = '';
@@ -37,6 +37,8 @@ export class TsOpenField extends LitElement {
   tick = 0;
   private steps: StepTexts = NO_STEPS;
   private letters = false;
+  /** What was typed just now and is not in the view yet. */
+  private typed: string | null = null;
   #asked = '';
 
   override connectedCallback(): void {
@@ -54,12 +56,13 @@ export class TsOpenField extends LitElement {
   }
 
   protected override willUpdate(changed: PropertyValues<this>): void {
+    if (changed.has('view') || changed.has('path')) this.typed = null;
     if (changed.has('path')) {
       this.steps = NO_STEPS;
       this.letters = false;
       this.#asked = '';
     }
-    void this.#stepsFor();
+    if (this.typed === null) void this.#stepsFor();
   }
 
   protected override render(): unknown {
@@ -93,7 +96,7 @@ export class TsOpenField extends LitElement {
           enterkeyhint="done" maxlength="80" aria-label=${labelOf(view.words, this.path, view.full, view.way)} aria-describedby="echo"
           aria-invalid=${refusal === undefined ? 'false' : 'true'} .value=${live(text)} @input=${this.#input} @keydown=${this.#key}>
         ${this.#step(this.steps.higher, true)}</div>
-      ${refusal === undefined ? html`<p class="echo" id="echo">${this.desk === null ? '' : echoOf(this.desk, view, this.path)}</p>`
+      ${refusal === undefined ? html`<p class="echo" id="echo">${this.desk === null ? '' : echoOf(this.desk, view, this.path, this.typed ?? undefined)}</p>`
         : refusalOf(refusal, 'echo', (mended) => { this.#type(mended); })}
       ${refusal?.problem.mends !== undefined && refusal.problem.mends.length > 0 ? nothing : html`<div class="keys">
         ${keys.map((key) => html`<button type="button" aria-label=${key.name} @pointerdown=${hold} @click=${() => { this.#press(key); }}>${key.face}</button>`)}
@@ -153,7 +156,7 @@ export class TsOpenField extends LitElement {
   }
 
   #text(view: View): string {
-    const value = valueAt(view.full, this.path);
+    const value = this.typed ?? valueAt(view.full, this.path);
     return typeof value === 'string' ? value : '';
   }
 
@@ -200,7 +203,13 @@ export class TsOpenField extends LitElement {
     this.#type(input.value);
   }
 
+  /** The echo does not wait for the page: it is written as soon as the reader has spoken. */
   #type(value: Value): void {
+    const row = this.view === null ? undefined : rowFor(this.view.calculator.inputs, this.path);
+    if (typeof value === 'string' && row?.shape === 'quantity') {
+      this.typed = value;
+      void this.desk?.whenRead(value, row.unit ?? '1').then(() => { this.requestUpdate(); });
+    }
     tell(this, 'ts-type', { path: this.path, value });
   }
 }

@@ -9,12 +9,8 @@ import { leaves, rowFor } from './leaves.js';
 import { put } from './paths.js';
 import { USUAL, type Preferences } from './preferences.js';
 import { mendFor, Mends, type Mend, type MendOffer } from './mends.js';
+import { ALWAYS, BESIDE, LATER, PINNED, pinName } from './wants.js';
 import { problemsIn, Works, type Task } from './works.js';
-
-/** What is on screen of every open lug, whatever else is looked at. */
-const ALWAYS: readonly Want[] = ['answers', 'cautions', 'curves', 'circuit', 'parts'];
-const BESIDE: readonly Want[] = ['answers', 'cautions'];
-const PINNED: readonly Want[] = ['answers', 'curves'];
 
 /** What a mend is looked for in. */
 interface MendScene {
@@ -25,8 +21,12 @@ interface MendScene {
   readonly circuit: Netlist | null;
 }
 
-/** What a listener is told: something to look at, or something that must be kept too. */
-export type Listener = (edited: boolean) => void;
+/**
+ * What a listener is told: something was done that must be kept (`edited`); a key was struck and its answer is on the
+ * way (`typed`, to be kept too); a text was read (`read`); there is something new to look at (`shown`).
+ */
+export type News = 'edited' | 'typed' | 'read' | 'shown';
+export type Listener = (news: News) => void;
 
 /** The one state of the page: the build, the lug looked at, and what is known of each. */
 export class Desk {
@@ -42,15 +42,17 @@ export class Desk {
   readonly works: Works;
   readonly #engine: Engine;
   readonly #listeners = new Set<Listener>();
-  readonly #asked = new Set<string>();
+  readonly #asked = new Map<string, Promise<void>>();
   readonly #more = new Set<Want>();
-  readonly #mends = new Mends(() => this.#tell(false));
+  readonly #later = new Set<Want>();
+  #laterTimer: ReturnType<typeof setTimeout> | undefined;
+  readonly #mends = new Mends(() => this.#tell('shown'));
   #bare: readonly BareCalculator[] = [];
   #full = new WeakMap<Figures, Figures>();
 
   constructor(engine: Engine) {
     this.#engine = engine;
-    this.works = new Works(engine, () => this.#tell(false), (fault) => this.#lose(fault));
+    this.works = new Works(engine, () => this.#tell('shown'), (fault) => this.#lose(fault));
   }
 
   listen(listener: Listener): () => void {
@@ -67,7 +69,7 @@ export class Desk {
     } catch (fault) {
       this.#lose(fault);
     }
-    this.#tell(false);
+    this.#tell('shown');
   }
 
   get lug(): Lug | undefined {
@@ -97,13 +99,13 @@ export class Desk {
     this.at = build.lugs.some((lug) => lug.id === at) ? at : '';
     this.removed = null;
     this.workAll();
-    this.#tell(true);
+    this.#tell('edited');
   }
 
   choose(id: string): void {
     this.at = this.build.lugs.some((lug) => lug.id === id) ? id : '';
     this.workOpen();
-    this.#tell(true);
+    this.#tell('edited');
   }
 
   /** Puts a value into the open lug; nothing else of it changes. */
@@ -113,20 +115,20 @@ export class Desk {
     // The reader is asked before anything is worked: its echo is what a person looks for first.
     const row = typeof value === 'string' ? rowFor(this.table(lug.calculator).rows, path) : undefined;
     if (row?.shape === 'quantity') this.reading(value as string, row.unit ?? '1');
-    this.fit(put(this.full(lug.calculator, lug.inputs), path, value));
+    this.fit(put(this.full(lug.calculator, lug.inputs), path, value), 'typed');
   }
 
   /** Gives the open lug a whole set of inputs. */
-  fit(full: Figures): void {
+  fit(full: Figures, news: News = 'edited'): void {
     const lug = this.lug;
     if (lug === undefined) return;
     const inputs = bare(this.table(lug.calculator), full);
     this.#full.set(inputs, full);
-    this.change({ ...lug, inputs });
+    this.change({ ...lug, inputs }, news);
   }
 
   /** Changes a lug: its inputs, its position, its pins. */
-  change(lug: Lug): void {
+  change(lug: Lug, news: News = 'edited'): void {
     const old = this.build.lugs.find((each) => each.id === lug.id);
     this.build = edits.withChanged(this.build, lug);
     if (old?.inputs !== lug.inputs || old.position !== lug.position) {
@@ -134,7 +136,7 @@ export class Desk {
       this.#workMore();
     }
     if (old?.pins !== lug.pins) this.#workPins(lug);
-    this.#tell(true);
+    this.#tell(news);
   }
 
   add(calculator: string): void {
@@ -149,7 +151,7 @@ export class Desk {
     if (after === null) return;
     ({ build: this.build, removed: this.removed } = after);
     if (this.at === id) this.at = '';
-    this.#tell(true);
+    this.#tell('edited');
   }
 
   putBack(): void {
@@ -163,46 +165,54 @@ export class Desk {
     if (this.at === id) this.at = name;
     // What was on its way to the old name is asked for again.
     this.workAll();
-    this.#tell(true);
+    this.#tell('edited');
   }
 
   nameBuild(name: string): void {
     this.build = { ...this.build, name };
-    this.#tell(true);
+    this.#tell('edited');
   }
 
   prefer(preferences: Preferences): void {
     this.preferences = preferences;
     this.#dress();
-    this.#tell(false);
+    this.#tell('shown');
   }
 
-  /** The page shows more of the open lug from now on: its readings, its wiring. */
-  need(wants: readonly Want[]): void {
-    const missing = wants.filter((want) => !ALWAYS.includes(want) && !this.#more.has(want));
-    for (const want of missing) this.#more.add(want);
+  /** The page shows more of the open lug from now on, such as its readings; or, `later`, paper may ask for it. */
+  need(wants: readonly Want[], later = false): void {
+    const more = later ? this.#later : this.#more;
+    const missing = wants.filter((want) => !ALWAYS.includes(want) && !more.has(want));
+    for (const want of missing) more.add(want);
     if (missing.length > 0) this.#workMore();
   }
 
   /** What the reader makes of a text; nothing until it has said so, and then every listener is told. */
   reading(text: string, unit: string): Said | undefined {
     const known = this.readings.get(text, unit);
-    if (known === undefined && text !== '') void this.#read(text, unit);
+    if (known === undefined && text !== '') this.#read(text, unit);
     return known;
   }
 
-  async #read(text: string, unit: string): Promise<void> {
+  /** The same for one who waits for it. */
+  async whenRead(text: string, unit: string): Promise<void> {
+    if (this.reading(text, unit) === undefined) await this.#asked.get(`${unit} ${text}`);
+  }
+
+  #read(text: string, unit: string): void {
     const name = `${unit} ${text}`;
-    if (this.#asked.has(name)) return;
-    this.#asked.add(name);
+    if (!this.#asked.has(name)) this.#asked.set(name, this.#reads(text, unit));
+  }
+
+  async #reads(text: string, unit: string): Promise<void> {
     try {
       this.readings.set(text, unit, await this.#engine.read(text, unit));
     } catch (fault) {
       const [problem] = problemsIn(fault) ?? [];
-      if (problem === undefined) this.#asked.delete(name);
-      else this.readings.set(text, unit, { problem });
+      if (problem !== undefined) this.readings.set(text, unit, { problem });
     }
-    this.#tell(false);
+    this.#asked.delete(`${unit} ${text}`);
+    this.#tell('read');
   }
 
   /** The values that ▼ and ▲ lead to. */
@@ -239,9 +249,14 @@ export class Desk {
 
   #workMore(): void {
     const lug = this.lug;
-    if (lug === undefined || this.#more.size === 0) return;
-    const task = this.#task(lug.calculator, lug, [...this.#more]);
-    if (task !== null) this.works.askMore(lug.id, 1, task);
+    if (lug === undefined) return;
+    const ask = (wants: ReadonlySet<Want>): void => {
+      const task = wants.size === 0 ? null : this.#task(lug.calculator, lug, [...wants]);
+      if (task !== null) this.works.askMore(lug.id, 1, task);
+    };
+    ask(this.#more);
+    clearTimeout(this.#laterTimer);
+    if (this.#later.size > 0) this.#laterTimer = setTimeout(() => { ask(this.#later); }, LATER);
   }
 
   #workPins(lug: Lug): void {
@@ -274,15 +289,10 @@ export class Desk {
   #lose(fault: unknown): void {
     this.lost = true;
     if (typeof globalThis.reportError === 'function') globalThis.reportError(fault);
-    this.#tell(false);
+    this.#tell('shown');
   }
 
-  #tell(edited: boolean): void {
-    for (const listener of this.#listeners) listener(edited);
+  #tell(news: News): void {
+    for (const listener of this.#listeners) listener(news);
   }
-}
-
-/** What a pin's work is kept under. */
-export function pinName(lug: Lug, pin: Pin): string {
-  return `${lug.id} pin ${pin.name}`;
 }

@@ -39,8 +39,8 @@ export class Session {
     this.#keep = keep;
     this.#address = address;
     this.#notice = notice;
-    desk.listen((edited) => {
-      if (edited && this.#began) this.#later();
+    desk.listen((news) => {
+      if ((news === 'edited' || news === 'typed') && this.#began) this.#later();
     });
   }
 

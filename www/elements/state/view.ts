@@ -6,7 +6,8 @@ import { lowered } from '../../words/plain.js';
 import { show } from '../../words/quantity.js';
 import { answerTables, oneAnswer, type Column, type Pinned, type Table } from './answer-tables.js';
 import { answerText, type CellContext } from './answer-cells.js';
-import { pinName, type Desk } from './desk.js';
+import type { Desk } from './desk.js';
+import { pinName } from './wants.js';
 import { asFigures } from './figures.js';
 import type { CalculatorWords, Situation } from './from-words.js';
 import type { BareProblem, Calculator, Figures, Lug, Netlist, Refusal, Value } from './kinds.js';
@@ -152,11 +153,12 @@ export function nearest(view: View, path: string): Lead | null {
   return { label: told(answerWords(view.words, key).label, view.way), figure, unit, sentence: '' };
 }
 
-/** What stands under a field: the reading in a sentence, and what the circuit says of the part. */
-export function echoOf(desk: Desk, view: View, path: string): string {
+/** What stands under a field, or under the text typed into it just now: the reading in a sentence, and what the circuit says of the part. */
+export function echoOf(desk: Desk, view: View, path: string, typed?: string): string {
   const leaf = view.leaves.find((each) => each.path === path);
-  if (leaf === undefined || leaf.row.shape !== 'quantity' || typeof leaf.value !== 'string') return '';
-  const said = desk.reading(leaf.value, leaf.row.unit ?? '1');
+  const text = typed ?? leaf?.value;
+  if (leaf === undefined || leaf.row.shape !== 'quantity' || typeof text !== 'string') return '';
+  const said = desk.reading(text, leaf.row.unit ?? '1');
   if (said === undefined || !('value' in said)) return '';
   if (said.value === 0 && leaf.row.zero === 'none') return PAGE.readNone;
   if (inputWords(view.words, path).percent === true) return `Read as ${knobWords(view, path, said.value)}.`;
