@@ -37,7 +37,8 @@ const MAY_USE = {
   value: ['quantity'],
   tube: ['value', 'quantity'],
   circuit: ['tube', 'value', 'quantity'],
-  calculators: ['circuit', 'tube', 'value', 'quantity'],
+  hearing: [],
+  calculators: ['hearing', 'circuit', 'tube', 'value', 'quantity'],
 };
 
 test('arrows between the modules of the core run one way', () => {

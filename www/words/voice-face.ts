@@ -23,6 +23,16 @@ export const VOICE_FACE: Face = {
       ],
     },
     {
+      heading: 'Speech at each position',
+      note: 'average voice, equal power for intelligibility',
+      columns: 'positions',
+      rows: [
+        { answer: 'intelligibility' },
+        { answer: 'loudness_change_db', againstFirst: true },
+        { answer: 'level_change_db', againstFirst: true },
+      ],
+    },
+    {
       heading: 'The stage, any position',
       rows: [
         { answer: 'plate_volts' },
@@ -57,6 +67,7 @@ export const VOICE_FACE: Face = {
       cursor: 2500,
       span: [100, 10e3],
     },
+    { curve: 'speech', lines: 'positions', cursor: 2500 },
   ],
   near: {
     tube: 'plate_volts',
@@ -72,6 +83,8 @@ export const VOICE_FACE: Face = {
     microphone_ohms: 'gain_db_1k',
     microphone_farads: 'gain_db_1k',
     'positions[].farads': 'gain_db_1k',
+    noise: 'intelligibility',
+    receiver_hertz: 'intelligibility',
     level: 'output_volts',
     level_ohms: 'output_volts',
   },

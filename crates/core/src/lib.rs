@@ -7,6 +7,7 @@
 //! - [`quantity`]: reading figures as people write them, preferred values, markings;
 //! - [`circuit`]: parts and nodes to a dc point, a response and a periodic state;
 //! - [`tube`]: current laws, the table of tubes, fitting to data-sheet points;
+//! - [`hearing`]: speech in noise;
 //! - [`calculators`]: one file per calculator.
 #![no_std]
 #![forbid(unsafe_code)]
@@ -15,6 +16,7 @@ extern crate alloc;
 
 pub mod calculators;
 pub mod circuit;
+pub mod hearing;
 pub mod quantity;
 mod text;
 pub mod tube;

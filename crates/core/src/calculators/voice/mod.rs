@@ -4,6 +4,7 @@
 mod checks;
 mod lift;
 mod netlist;
+mod speech;
 mod wish;
 mod work;
 
@@ -62,6 +63,8 @@ static INPUTS: &[Field] = &[
     Field::fraction("level").group("level").start(0.6),
     Field::ohms("load_ohms").group("load").start(1e6).usual(10e3, 10e6),
     Field::farads("load_farads").or_none().group("load").start(100e-12).usual(10e-12, 1e-9),
+    Field::choice("noise", &["quiet", "band", "heavy"]).group("hearing").start_with(Start::Text("band")),
+    Field::quantity("receiver_hertz", Unit::Hertz, 160.0, 20e3).group("hearing").start(4000.0).usual(2000.0, 8000.0),
     Field::quantity("want_lift_db", Unit::Decibel, -40.0, 40.0).optional().group("wish").usual(0.0, 12.0),
     Field::quantity("want_position", Unit::One, 1.0, 6.0).start(2.0).group("wish"),
     fields::METER,
@@ -73,6 +76,9 @@ static ANSWERS: &[Answer] = &[
     Answer::quantity("lift_db", Unit::Decibel).each("positions").null_means("level_at_zero"),
     Answer::quantity("output_volts", Unit::Volt).each("positions"),
     Answer::quantity("headroom_db", Unit::Decibel).null_means("no_swing"),
+    Answer::quantity("level_change_db", Unit::Decibel).each("positions").null_means("level_at_zero"),
+    Answer::quantity("loudness_change_db", Unit::Decibel).each("positions").null_means("level_at_zero"),
+    Answer::quantity("intelligibility", Unit::One).each("positions").null_means("level_at_zero"),
     Answer::quantity("lift_farads", Unit::Farad).optional().null_means("out_of_reach"),
     Answer::quantity("lift_preferred_farads", Unit::Farad).optional().null_means("out_of_reach"),
     Answer::quantity("lift_preferred_db", Unit::Decibel).optional().null_means("out_of_reach"),

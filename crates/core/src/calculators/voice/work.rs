@@ -3,6 +3,7 @@ use alloc::{string::String, vec::Vec};
 use super::{
     lift::tilt,
     netlist::build,
+    speech::{self, Speech},
     wish::{out_of_reach, spread, wish},
 };
 use crate::{
@@ -27,6 +28,7 @@ pub(super) struct Position {
     response: Response,
     gain_db: Option<f64>,
     tilt: Option<f64>,
+    speech: Option<Speech>,
 }
 
 pub(super) fn work(inputs: &Inputs, want: Want) -> Result<Outcome, Vec<Problem>> {
@@ -53,6 +55,7 @@ pub(super) fn work(inputs: &Inputs, want: Want) -> Result<Outcome, Vec<Problem>>
         outcome.answer("gain_db_1k", Value::List(gains));
         outcome.answer("lift_db", lifts.iter().copied().map(Value::from).collect::<Vec<_>>());
         outcome.answer("output_volts", positions.iter().map(volts).collect::<Vec<_>>());
+        heard(&mut outcome, &positions, inputs);
         outcome.answer("headroom_db", headroom.map(|(db, _)| db));
         let (source, load) = solved(ohms_seen(&positions[0], &rest))?;
         outcome.answer("source_ohms_seen", alloc::vec![source; count]);
@@ -77,6 +80,9 @@ pub(super) fn work(inputs: &Inputs, want: Want) -> Result<Outcome, Vec<Problem>>
     }
     if want.curves {
         outcome.curves.push(solved(drawn(&mut positions, inputs))?);
+        outcome
+            .curves
+            .push(speech::drawn(positions.iter().map(|each| (label(inputs, each.index), &each.speech)), inputs));
     }
     bench(&mut outcome, want, inputs, &positions[0].amplifier, &rest, output)?;
     Ok(outcome)
@@ -93,7 +99,22 @@ fn position(
     let passes = inputs.number("level") > 0.0;
     let gain_db = if passes { finite(decibels(&mut response, output, 1000.0)?) } else { None };
     let tilt = if passes { finite(tilt(&mut response, output)?) } else { None };
-    Ok(Position { index, amplifier, output, response, gain_db, tilt })
+    let speech = if passes { Speech::through(&mut response, output)? } else { None };
+    Ok(Position { index, amplifier, output, response, gain_db, tilt, speech })
+}
+
+/// What speech does in each position, the first one being the measure of level and loudness.
+fn heard(outcome: &mut Outcome, positions: &[Position], inputs: &Inputs) {
+    let first = positions.first().and_then(|position| position.speech.as_ref());
+    let change = |measure: fn(&Speech) -> f64| -> Vec<Value> {
+        let from = |position: &Position| Some(measure(position.speech.as_ref()?) - measure(first?));
+        positions.iter().map(|position| from(position).into()).collect()
+    };
+    outcome.answer("level_change_db", change(Speech::level_db));
+    outcome.answer("loudness_change_db", change(Speech::loudness_db));
+    let index =
+        |position: &Position| Value::from(position.speech.as_ref().map(|speech| speech.intelligibility(inputs)));
+    outcome.answer("intelligibility", positions.iter().map(index).collect::<Vec<_>>());
 }
 
 fn label(inputs: &Inputs, index: usize) -> &str {

@@ -1,0 +1,13 @@
+//! Speech, noise and the ear in figures: band tables, A-weighting, the speech intelligibility index.
+//!
+//! - [`BANDS`]: the one-third octaves that carry speech, with what is in them and what they matter;
+//! - [`a_weighting_db`], [`total_db`]: levels as the ear weighs them;
+//! - [`intelligibility`]: ANSI S3.5's index of speech in noise.
+
+mod bands;
+mod index;
+mod weighting;
+
+pub use bands::{BANDS, Band, COUNT, QUIET_DB, SPEECH, Spectrum, pink, total_db};
+pub use index::{Audibility, audible, intelligibility, worked};
+pub use weighting::{a_weighting_db, exact_mid_band};
