@@ -13,6 +13,8 @@ mod charts;
 mod fits;
 #[path = "tube/law.rs"]
 mod law;
+#[path = "tube/regulators.rs"]
+mod regulators;
 #[path = "tube/shape.rs"]
 mod shape;
 #[path = "tube/table.rs"]

@@ -6,10 +6,12 @@
 mod emission;
 mod fit;
 mod knee;
+mod regulators;
 mod spread;
 mod table;
 mod triode;
 
 pub use fit::{Fit, Kind, Parameter, Residual, Spread, Unfit, fit};
+pub use regulators::{REGULATOR_FARADS, REGULATOR_NAMES, Regulator, regulator, regulators};
 pub use table::{Cutoff, Electrode, Heater, NAMES, Pin, Point, Ratings, Reading, Sheet, Tube, tube, tubes};
 pub use triode::{GridAndPlate, PlateCurrent, Triode};
