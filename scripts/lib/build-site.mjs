@@ -5,6 +5,7 @@ import { pathToFileURL } from 'node:url';
 import { build } from 'esbuild';
 
 import { hash, sealRelease } from './release.mjs';
+import { wordsApart } from './words-apart.mjs';
 
 const COMMON = { bundle: true, format: 'esm', target: 'es2022', minify: true, legalComments: 'none', write: false };
 
@@ -33,7 +34,8 @@ export async function buildSite(root, dist) {
   put('index.html', pages.indexPage(catalogue, assets));
   put('how-we-know/index.html', pages.knownPage(catalogue, assets, readFileSync(join(root, 'www/pages/tubes.tsv'), 'utf8')));
   for (const calculator of catalogue) {
-    put(`${calculator.id}/index.html`, pages.calculatorPage(calculator, catalogue, assets));
+    const preload = [...assets.preload, ...assets.wordsFor(calculator.id)];
+    put(`${calculator.id}/index.html`, pages.calculatorPage(calculator, catalogue, { ...assets, preload }));
   }
   put('_headers', headers(pages.POLICY));
   await sealRelease(root, site);
@@ -43,12 +45,19 @@ export async function buildSite(root, dist) {
 async function parts(root, outdir, define) {
   const made = await build({
     ...COMMON, write: true, metafile: true, absWorkingDir: root, define, outdir, splitting: true,
-    entryPoints: { page: 'www/pages/start.ts' }, entryNames: '[name]-[hash]', chunkNames: '[name]-[hash]',
+    entryPoints: { page: 'www/pages/start.ts' }, entryNames: '[name]-[hash]', chunkNames: '[name]-[hash]', plugins: [wordsApart],
   });
   const outputs = Object.entries(made.metafile.outputs).map(([path, output]) => ({ name: `assets/${path.split('/').at(-1)}`, ...output }));
-  const first = outputs.find(({ entryPoint }) => entryPoint === 'www/pages/start.ts');
-  const preload = first.imports.filter(({ kind }) => kind === 'import-statement').map(({ path }) => `assets/${path.split('/').at(-1)}`);
-  return { script: first.name, preload };
+  const at = (entry) => outputs.find(({ entryPoint }) => entryPoint === entry);
+  const imported = ({ imports }) => imports.filter(({ kind }) => kind === 'import-statement').map(({ path }) => `assets/${path.split('/').at(-1)}`);
+  const first = at('www/pages/start.ts');
+  const early = imported(first);
+  /** What the page of a calculator needs at once: its words, and what they are made with. */
+  const wordsFor = (id) => {
+    const words = at(`www/words/${id}.ts`);
+    return words === undefined ? [] : [words.name, ...imported(words)].filter((name) => name !== first.name && !early.includes(name));
+  };
+  return { script: first.name, preload: early, wordsFor };
 }
 
 const beside = (name) => JSON.stringify(`./${name.slice('assets/'.length)}`);

@@ -7,6 +7,7 @@
  * const { answers } = work('stage', { tube: '12AX7', supply_volts: '250 V', plate_ohms: '100k', cathode_ohms: '1k5' });
  * ```
  */
+import '../words/all.js';
 import { dressCatalogue, dressCautions, dressCurves, dressProblems, readingWords, unreadText } from '../words/index.js';
 import * as door from './door.js';
 import type { BareProblem, Dressed, Figures, Outcome, Problem, Reading, TitledCurve, Want } from './kinds.js';

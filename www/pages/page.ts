@@ -1,5 +1,7 @@
 import type { Dressed, Row } from '../words/index.js';
-import { HOW_WE_KNOW, HOW_WE_KNOW_TITLE, SAY, wordsOf } from '../words/index.js';
+import '../words/all.js';
+import { HOW_WE_KNOW, HOW_WE_KNOW_TITLE } from '../words/how-we-know.js';
+import { SAY, wordsOf } from '../words/index.js';
 
 /** What a page loads, relative to the site's root. */
 export interface Assets {

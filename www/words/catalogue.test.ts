@@ -3,7 +3,8 @@ import { existsSync } from 'node:fs';
 import { join } from 'node:path';
 import test from 'node:test';
 import { pathToFileURL } from 'node:url';
-import { wordsOf } from './dress.js';
+import './all.js';
+import { wordsOf } from './known.js';
 import { general } from './plain.js';
 import { allRows, type BareCalculator } from './rows.js';
 

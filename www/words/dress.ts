@@ -1,7 +1,7 @@
-import { CALCULATORS } from './calculators.js';
 import { cautionText } from './cautions.js';
 import { answerWords, choiceWords, inputWords } from './fields.js';
 import type { BareCaution, BareProblem, CalculatorWords, CurveWords, Figures } from './kinds.js';
+import { wordsOf } from './known.js';
 import { nullWords } from './nulls.js';
 import { raised, spelled } from './plain.js';
 import { problemText } from './problems.js';
@@ -32,11 +32,6 @@ export interface Dressed extends BareCalculator {
   readonly summary: string;
   readonly inputs: readonly Row[];
   readonly answers: readonly Answer[];
-}
-
-/** The words of a calculator, if it has any. */
-export function wordsOf(id: string): CalculatorWords | undefined {
-  return CALCULATORS.find((words) => words.id === id);
 }
 
 /** The whole catalogue with its words. */

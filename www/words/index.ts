@@ -1,22 +1,21 @@
 /** Every text for people, once, made from the engine's codes and figures. */
 
 export { bandsWords } from './bands.js';
-export { CALCULATORS } from './calculators.js';
 export type { CautionWords, Gauge } from './caution-kinds.js';
 export { byGravity, CAUTION_CODES, cautionLine, cautionText, cautionWords, SEVERITIES } from './cautions.js';
 export { DANGER_LAW, DANGER_PROOF, dangerLine, dangerSteps, waited, type DangerStep } from './danger.js';
 export {
-  curveWords, dressCatalogue, dressCautions, dressCurves, dressProblems, lineWords, wordsOf, type Answer, type Dressed, type Row,
+  curveWords, dressCatalogue, dressCautions, dressCurves, dressProblems, lineWords, type Answer, type Dressed, type Row,
 } from './dress.js';
 export { partEcho, partEchoShort } from './echo.js';
 export type { Face, FacePicture, FaceRow, FaceTable, FaceTag } from './face.js';
 export { answerFigure, answerUnit, answerWords, choiceWords, inputWords, labelOf, phraseOf } from './fields.js';
-export { HOW_WE_KNOW, HOW_WE_KNOW_TITLE, type Section } from './how-we-know.js';
 export { drawingNote, readingsNote, refusedCount, SAY, staleWords, STATES } from './interface.js';
 export type {
   BareCaution, BareOutcome, BareProblem, CalculatorWords, Circuit, CircuitPart, CurveWords, FieldWords, Figures, HowWorked,
   Lead, Mend, PartRow, Severity, Situation, Value,
 } from './kinds.js';
+export { wordsOf } from './known.js';
 export { lengthWords } from './lengths.js';
 export { BASE_CODES, baseWords, ELECTRODE_CODES, electrodeWords, joinWords, nodeHeading, nodeWords, NODE_CODES, terminalWords } from './node-words.js';
 export { NULL_CODES, nullWords } from './nulls.js';

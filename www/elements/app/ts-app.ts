@@ -78,6 +78,7 @@ export class TsApp extends LitElement {
     this.#session = session;
     desk.listen((news) => { this.#heard(news); });
     const catalogue = desk.begin();
+    await desk.learn(this.calculator === '' ? undefined : [this.calculator]);
     await session.begin(this.calculator);
     address.at = desk.at;
     if (store === null) notice('refused');
@@ -149,7 +150,7 @@ export class TsApp extends LitElement {
     const desk = this.#desk;
     if (this.#whole || desk === null || (desk.at !== '' && !desk.lost && !hasSpoken(desk))) return;
     this.#whole = true;
-    const fetched = async (): Promise<void> => { await import('../later.js'); };
+    const fetched = async (): Promise<void> => { await import('../later.js'); await desk.learn(); };
     const again = (): void => { this.#whole = false; };
     if (desk.at === '') fetched().catch(again);
     else void this.updateComplete.then(() => { requestAnimationFrame(() => { requestAnimationFrame(() => { fetched().catch(again); }); }); });

@@ -1,25 +1,18 @@
-import { dressCatalogue, wordsOf } from '../../words/index.js';
+import { fetchWords, isAway } from '../../words/fetched.js';
+import { wordsOf } from '../../words/index.js';
 import { EMPTY } from './build.js';
+import { dressed } from './dressing.js';
 import * as edits from './edits.js';
-import { ownFigure, Readings, valueOf, type Said } from './figures.js';
-import type { BareCalculator, BareCaution, CalculatorWords } from './from-words.js';
+import { Readings, type Said } from './figures.js';
+import type { BareCalculator, BareCaution } from './from-words.js';
 import { bare, fill, type Table } from './full.js';
-import type { Build, Calculator, Engine, Figures, Lug, Netlist, Pin, Steps, Value, Want } from './kinds.js';
-import { leaves, rowFor } from './leaves.js';
+import type { Build, Calculator, Engine, Figures, Lug, Pin, Steps, Value, Want } from './kinds.js';
+import { rowFor } from './leaves.js';
 import { put } from './paths.js';
 import { USUAL, type Preferences } from './preferences.js';
-import { mendFor, Mends, type Mend, type MendOffer } from './mends.js';
+import { mendFor, Mends, type Mend, type MendOffer, type MendScene } from './mends.js';
 import { ALWAYS, BESIDE, LATER, PINNED, pinName } from './wants.js';
 import { problemsIn, Works, type Task } from './works.js';
-
-/** What a mend is looked for in. */
-interface MendScene {
-  readonly stale: boolean;
-  readonly calculator: Calculator;
-  readonly full: Figures;
-  readonly words: CalculatorWords;
-  readonly circuit: Netlist | null;
-}
 
 /**
  * What a listener is told: something was done that must be kept (`edited`); a key was struck and its answer is on the
@@ -72,6 +65,22 @@ export class Desk {
     this.#tell('shown');
   }
 
+  /** Fetches the words of calculators, of all where none is named; what waited for them is worked. */
+  async learn(ids?: readonly string[]): Promise<void> {
+    if (ids?.some(isAway) === false) return;
+    const waited = this.build.lugs.filter(({ calculator }) => isAway(calculator));
+    try {
+      await fetchWords(ids);
+    } catch (fault) {
+      if (this.lug !== undefined && isAway(this.lug.calculator)) this.#lose(fault);
+      return;
+    }
+    if (this.#bare.length === 0) return;
+    this.#dress();
+    for (const lug of waited) lug.id === this.at ? this.workOpen() : this.#work(lug, 3, BESIDE);
+    this.#tell('shown');
+  }
+
   get lug(): Lug | undefined {
     return this.build.lugs.find((lug) => lug.id === this.at);
   }
@@ -89,7 +98,7 @@ export class Desk {
     const known = this.#full.get(inputs);
     if (known !== undefined) return known;
     const made = fill(this.table(calculator), inputs);
-    if (this.catalogue.length > 0) this.#full.set(inputs, made);
+    if (this.calculator(calculator) !== undefined) this.#full.set(inputs, made);
     return made;
   }
 
@@ -268,22 +277,13 @@ export class Desk {
 
   #task(calculator: string, { inputs, position }: Lug | Pin, want: readonly Want[]): Task | null {
     const rows = this.calculator(calculator)?.inputs;
+    if (rows === undefined && isAway(calculator)) void this.learn([calculator]);
     return rows === undefined ? null : { calculator, rows, full: this.full(calculator, inputs), position, want };
   }
 
   #dress(): void {
-    this.catalogue = dressCatalogue(this.#bare, this.preferences) as readonly Calculator[];
+    this.catalogue = dressed(this.#bare, this.preferences, this.readings);
     this.#full = new WeakMap();
-    for (const { id, inputs } of this.catalogue) this.#seed(leaves(inputs, fill(this.table(id), {})), inputs);
-  }
-
-  /** The calculators' own values need no reader: their figures are in the catalogue. */
-  #seed(all: ReturnType<typeof leaves>, rows: Table['rows']): void {
-    for (const { path, row, value } of all) {
-      const figure = row.shape === 'quantity' ? ownFigure(rows, path) : null;
-      if (typeof value !== 'string' || figure === null) continue;
-      if (valueOf(this.readings.get(value, row.unit ?? '1')) === null) this.readings.set(value, row.unit ?? '1', { value: figure });
-    }
   }
 
   #lose(fault: unknown): void {

@@ -1,7 +1,8 @@
 import { inputWords, typedText } from '../../words/index.js';
 import { PAGE } from '../../words/page-words.js';
 import type { Table } from './full.js';
-import type { BareProblem, Engine, Figures, InputRow } from './kinds.js';
+import type { CalculatorWords } from './from-words.js';
+import type { BareProblem, Calculator, Engine, Figures, InputRow, Netlist } from './kinds.js';
 import { sent } from './full.js';
 import { put, valueAt } from './paths.js';
 import { seriesOf } from './steps.js';
@@ -72,6 +73,15 @@ async function along(engine: Engine, id: string, table: Table, full: Figures, { 
     if (problems === null) throw fault;
   }
   return null;
+}
+
+/** What a mend is looked for in. */
+export interface MendScene {
+  readonly stale: boolean;
+  readonly calculator: Calculator;
+  readonly full: Figures;
+  readonly words: CalculatorWords;
+  readonly circuit: Netlist | null;
 }
 
 /** A mend as a button. */
