@@ -52,3 +52,11 @@ pub(super) const DECOUPLING_OHMS: Field =
     Field::ohms("decoupling_ohms").or_none().group("stage").start(0.0).usual(1e3, 100e3);
 pub(super) const DECOUPLING_FARADS: Field =
     Field::farads("decoupling_farads").or_none().group("stage").start(0.0).usual(1e-6, 50e-6).when(DECOUPLED);
+
+const RIPPLED: &[Condition] = &[Condition::given("ripple_volts")];
+
+/// What is left on the supply of the mains, rms.
+pub(super) const RIPPLE_VOLTS: Field =
+    Field::volts("ripple_volts", 1e-6).or_none().group("hum").start(0.0).usual(1e-3, 5.0);
+pub(super) const RIPPLE_HERTZ: Field =
+    Field::hertz("ripple_hertz").group("hum").start(120.0).usual(50.0, 120.0).when(RIPPLED);

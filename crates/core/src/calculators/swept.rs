@@ -38,3 +38,25 @@ pub(super) fn swept(
 pub(super) fn response_curve(lines: Vec<Line>) -> Curve {
     Curve { key: "response", x: (Unit::Hertz, Scale::Log), y: (Unit::Decibel, Scale::Linear), lines, marks: Vec::new() }
 }
+
+/// Gauss's points and weights on −1…1, five of them (Abramowitz and Stegun, table 25.4).
+const POINTS: [(f64, f64); 5] = [
+    (-0.906_179_845_938_664, 0.236_926_885_056_189_1),
+    (-0.538_469_310_105_683_1, 0.478_628_670_499_366_5),
+    (0.0, 0.568_888_888_888_888_9),
+    (0.538_469_310_105_683_1, 0.478_628_670_499_366_5),
+    (0.906_179_845_938_664, 0.236_926_885_056_189_1),
+];
+
+/// Mean of `at` over a band, evenly along log frequency, by five Gauss points.
+pub(super) fn mean_by_ratio(
+    (low, high): (f64, f64),
+    at: &mut dyn FnMut(f64) -> Result<f64, Fault>,
+) -> Result<f64, Fault> {
+    let (middle, half) = (0.5 * libm::log(low * high), 0.5 * libm::log(high / low));
+    let mut sum = 0.0;
+    for (point, weight) in POINTS {
+        sum += 0.5 * weight * at(libm::exp(middle + half * point))?;
+    }
+    Ok(sum)
+}

@@ -2,7 +2,7 @@
 //!
 //! - [`Circuit`]: the netlist; [`Part`], [`Kind`];
 //! - [`DcPoint`]: direct volts, currents, watts, and how each follows each part;
-//! - [`Response`]: small signals at a frequency; [`Sweep`]: its greatest and its corners;
+//! - [`Response`]: small signals at a frequency, and noise; [`Sweep`]: its greatest and its corners;
 //! - [`Periodic`]: the steady state under a drive that the tubes distort.
 //!
 //! Nodal analysis with one unknown per node: wires, closed switches and sources merge nodes, so no branch current is an
@@ -22,6 +22,7 @@ mod level;
 mod netlist;
 mod network;
 mod newton;
+mod noise;
 mod order;
 mod parameter;
 mod part;

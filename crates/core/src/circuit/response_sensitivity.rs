@@ -31,20 +31,12 @@ impl Phasors<'_> {
 
     fn gradient(&mut self, point: &DcPoint, node: NodeId) -> Sums<Complex> {
         let mut sums = Sums::new();
-        let mut by_node = alloc::vec![Complex::ZERO; self.response.network.row.len()];
-        let Some(row) = self.response.network.row.get(node.0).copied() else { return sums };
-        let response = &mut *self.response;
-        response.scratch.fill(Complex::ZERO);
-        response.scratch[row] = Complex::real(1.0);
-        by_node[node.0] = Complex::real(1.0);
-        response.elimination.solve_transposed(&response.network.order, &mut response.scratch);
+        let Some(weights) = self.weigh(node) else { return sums };
         let response = &*self.response;
         let network = &response.network;
-        let across = |a: NodeId, b: NodeId| response.scratch[network.row[a.0]] - response.scratch[network.row[b.0]];
+        let across = |a: NodeId, b: NodeId| weights[a.0] - weights[b.0];
         for branch in &network.branches {
             let (weight, admittance) = (across(branch.a, branch.b), branch.law.admittance(response.omega));
-            by_node[branch.a.0] -= admittance * weight;
-            by_node[branch.b.0] += admittance * weight;
             let Some(part) = branch.part else { continue };
             let by_admittance = -(weight * self.volts_between(branch.a, branch.b));
             match branch.law {
@@ -63,18 +55,15 @@ impl Phasors<'_> {
                 sums.add(part, Parameter::Setting, (by_admittance * admittance).scale(branch.by_setting));
             }
         }
-        for (valve, (_, gm, gp)) in network.valves.iter().zip(&response.valves) {
+        for valve in &network.valves {
             let weight = across(valve.plate, valve.cathode);
-            by_node[valve.grid.0] -= weight.scale(*gm);
-            by_node[valve.plate.0] -= weight.scale(*gp);
-            by_node[valve.cathode.0] += weight.scale(gm + gp);
             let by_gm = -(weight * self.volts_between(valve.grid, valve.cathode));
             let by_gp = -(weight * self.volts_between(valve.plate, valve.cathode));
             if let Some(tube) = point.tube(valve.part) {
                 by_way_of_dc(&mut sums, point, valve, &tube, (by_gm, by_gp));
             }
         }
-        for (part, by_volt) in by_source(network, by_node) {
+        for (part, by_volt) in by_source(network, self.by_node(&weights, node)) {
             if let Some(signal) = network.rigid.volts(part).filter(|signal| *signal != 0.0) {
                 sums.add(part, Parameter::Signal, by_volt.scale(signal));
             }

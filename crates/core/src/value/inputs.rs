@@ -40,6 +40,16 @@ impl Inputs {
         self.at(path).items()
     }
 
+    /// The same inputs with another figure for the input `key`, whose range is the caller's to keep.
+    #[must_use]
+    pub fn with(mut self, key: &str, figure: f64) -> Self {
+        if let Value::Record(pairs) = &mut self.values {
+            pairs.retain(|(own, _)| own != key);
+            pairs.push((key.into(), Value::Number(figure)));
+        }
+        self
+    }
+
     /// The tolerance written with the figure at `path`, a fraction.
     #[must_use]
     pub fn tolerance(&self, path: &str) -> Option<f64> {

@@ -30,6 +30,8 @@ static INPUTS: &[Field] = &[
     fields::DECOUPLING_OHMS,
     fields::DECOUPLING_FARADS,
     Field::volts("output_volts", 1e-6).optional().group("load").usual(0.1, 50.0),
+    fields::RIPPLE_VOLTS,
+    fields::RIPPLE_HERTZ,
     fields::METER,
 ];
 
@@ -52,4 +54,11 @@ static ANSWERS: &[Answer] = &[
     Answer::quantity("max_output_volts", Unit::Volt).null_means("no_swing"),
     Answer::quantity("distortion_percent", Unit::Percent).null_means("not_reached"),
     Answer::quantity("harmonics_db", Unit::Decibel).each("harmonics").null_means("not_reached"),
+    Answer::quantity("hum_volts", Unit::Volt),
+    Answer::quantity("hum_db", Unit::Decibel).optional().null_means("no_output"),
+    Answer::quantity("hiss_volts", Unit::Volt),
+    Answer::quantity("hiss_db", Unit::Decibel).null_means("no_output"),
+    Answer::quantity("hum_cure_farads", Unit::Farad).optional().null_means("no_cure"),
+    Answer::quantity("hum_cure_ohms", Unit::Ohm).optional(),
+    Answer::quantity("hum_cure_db", Unit::Decibel).optional(),
 ];

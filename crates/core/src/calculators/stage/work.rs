@@ -6,10 +6,10 @@ use crate::{
     calculators::{
         Caution, Line, Outcome, Severity, Want, finite, solved,
         swept::{response_curve, swept},
-        triode::{Amplifier, Rest, Swing, answer_rest, bench, cautions, plate_curves},
+        triode::{Amplifier, Murmur, Rest, Swing, Trial, answer_rest, bench, cautions, plate_curves, under},
     },
     circuit::{Fault, Kind, NodeId, PartId, Phasors, Response},
-    value::{Inputs, Problem},
+    value::{Inputs, Problem, Value},
 };
 
 /// Where the greatest response and its corners are looked for, in hertz.
@@ -34,7 +34,12 @@ pub(super) fn work(inputs: &Inputs, want: Want) -> Result<Outcome, Vec<Problem>>
         outcome.answer("input_farads", finite(mid.input_farads));
         outcome.answer("low_corner_hertz", mid.low);
         outcome.answer("high_corner_hertz", mid.high);
-        solved(Swing::of(&amplifier, &rest))?.answer(&mut outcome, inputs, output);
+    }
+    if want.answers || want.cautions {
+        let swing = solved(Swing::of(&amplifier, &rest))?;
+        swing.answer(&mut outcome, inputs, output);
+        let murmur = solved(Murmur::at(output, &mut response, &amplifier, inputs))?;
+        murmurs(&mut outcome, inputs, &murmur, swing.judged(inputs, output));
     }
     if want.cautions {
         cautions(&mut outcome, inputs, &amplifier, &rest);
@@ -51,6 +56,23 @@ pub(super) fn work(inputs: &Inputs, want: Want) -> Result<Outcome, Vec<Problem>>
     }
     bench(&mut outcome, want, inputs, &amplifier, &rest, output)?;
     Ok(outcome)
+}
+
+/// Hum and hiss, and what mends the hum.
+fn murmurs(outcome: &mut Outcome, inputs: &Inputs, murmur: &Murmur, voice: Option<f64>) {
+    outcome.answer("hum_volts", murmur.hum.unwrap_or(0.0));
+    outcome.answer_if("hum_db", murmur.hum.map(|hum| Value::from(under(hum, voice))));
+    outcome.answer("hiss_volts", murmur.hiss);
+    outcome.answer("hiss_db", under(murmur.hiss, voice));
+    let build = |inputs: &Inputs| {
+        let (amplifier, output, _) = build(inputs);
+        (amplifier, output)
+    };
+    let voice_then = |inputs: &Inputs, amplifier: &Amplifier, rest: &Rest, output| {
+        Swing::of(amplifier, rest).ok()?.judged(inputs, output)
+    };
+    let trial = Trial { build: &build, voice: &voice_then };
+    trial.answer(outcome, inputs, murmur.hum.and_then(|hum| under(hum, voice)));
 }
 
 /// The stage at the frequency where most of the source reaches the load.

@@ -39,11 +39,17 @@ impl Swing {
         self.most.as_ref().map(|steady| steady.drive() * core::f64::consts::FRAC_1_SQRT_2)
     }
 
-    /// Greatest output, and distortion at the output asked for or at half of the greatest.
+    /// The output that the stage is judged at: the one asked for, or half of the greatest.
+    pub fn judged(&self, inputs: &Inputs, output: NodeId) -> Option<f64> {
+        let half = self.most.as_ref().map(|steady| 0.5 * steady.volts_rms(output));
+        inputs.maybe("output_volts").or(half).filter(|volts| *volts > 0.0)
+    }
+
+    /// Greatest output, and distortion at the output that it is judged at.
     pub fn answer(&self, outcome: &mut Outcome, inputs: &Inputs, output: NodeId) {
         let most = self.most.as_ref().map(|steady| steady.volts_rms(output));
         let wanted = inputs.maybe("output_volts");
-        let at = wanted.or(most.map(|volts| 0.5 * volts)).filter(|volts| *volts > 0.0);
+        let at = self.judged(inputs, output);
         let state = at.and_then(|volts| self.periodic.reaching(output, GROUND, volts).ok());
         outcome.answer("max_output_volts", most);
         outcome.answer("distortion_percent", state.as_ref().map(|steady| 100.0 * steady.distortion(output)));

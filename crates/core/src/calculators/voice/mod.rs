@@ -67,6 +67,8 @@ static INPUTS: &[Field] = &[
     Field::quantity("receiver_hertz", Unit::Hertz, 160.0, 20e3).group("hearing").start(4000.0).usual(2000.0, 8000.0),
     Field::quantity("want_lift_db", Unit::Decibel, -40.0, 40.0).optional().group("wish").usual(0.0, 12.0),
     Field::quantity("want_position", Unit::One, 1.0, 6.0).start(2.0).group("wish"),
+    fields::RIPPLE_VOLTS,
+    fields::RIPPLE_HERTZ,
     fields::METER,
 ];
 
@@ -92,4 +94,11 @@ static ANSWERS: &[Answer] = &[
     Answer::quantity("mu", Unit::One).null_means("no_current"),
     Answer::quantity("source_ohms_seen", Unit::Ohm).each("positions"),
     Answer::quantity("load_ohms_seen", Unit::Ohm).each("positions"),
+    Answer::quantity("hum_volts", Unit::Volt).each("positions"),
+    Answer::quantity("hum_db", Unit::Decibel).each("positions").optional().null_means("no_output"),
+    Answer::quantity("hiss_volts", Unit::Volt).each("positions"),
+    Answer::quantity("hiss_db", Unit::Decibel).each("positions").null_means("no_output"),
+    Answer::quantity("hum_cure_farads", Unit::Farad).optional().null_means("no_cure"),
+    Answer::quantity("hum_cure_ohms", Unit::Ohm).optional(),
+    Answer::quantity("hum_cure_db", Unit::Decibel).optional(),
 ];

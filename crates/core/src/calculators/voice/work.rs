@@ -1,4 +1,4 @@
-use alloc::{string::String, vec::Vec};
+use alloc::{string::String, vec, vec::Vec};
 
 use super::{
     lift::tilt,
@@ -10,7 +10,7 @@ use crate::{
     calculators::{
         Caution, Curve, Line, Outcome, Severity, Want, finite, solved,
         swept::{decibels, response_curve, swept},
-        triode::{Amplifier, Rest, Swing, answer_rest, bench, cautions},
+        triode::{Amplifier, Murmur, Rest, Swing, Trial, answer_rest, bench, cautions, under},
     },
     circuit::{Fault, Kind, NodeId, Response},
     value::{Inputs, Problem, Value, code},
@@ -48,19 +48,19 @@ pub(super) fn work(inputs: &Inputs, want: Want) -> Result<Outcome, Vec<Problem>>
     let headroom = if want.answers || want.cautions { solved(headroom(&positions, inputs, &rest))? } else { None };
     if want.answers {
         let gains: Vec<Value> = positions.iter().map(|position| position.gain_db.into()).collect();
-        let volts = |position: &Position| {
-            let gain = position.gain_db.map_or(0.0, |db| libm::pow(10.0, db / 20.0));
-            Value::Number(gain * inputs.number("microphone_volts"))
-        };
+        let volts = |position: &Position| Value::Number(position.volts(inputs).unwrap_or(0.0));
         outcome.answer("gain_db_1k", Value::List(gains));
         outcome.answer("lift_db", lifts.iter().copied().map(Value::from).collect::<Vec<_>>());
         outcome.answer("output_volts", positions.iter().map(volts).collect::<Vec<_>>());
         heard(&mut outcome, &positions, inputs);
         outcome.answer("headroom_db", headroom.map(|(db, _)| db));
         let (source, load) = solved(ohms_seen(&positions[0], &rest))?;
-        outcome.answer("source_ohms_seen", alloc::vec![source; count]);
-        outcome.answer("load_ohms_seen", alloc::vec![load; count]);
+        outcome.answer("source_ohms_seen", vec![source; count]);
+        outcome.answer("load_ohms_seen", vec![load; count]);
         answer_rest(&mut outcome, &positions[0].amplifier, &rest);
+    }
+    if want.answers || want.cautions {
+        solved(murmurs(&mut outcome, &mut positions, inputs))?;
     }
     if want.cautions {
         cautions(&mut outcome, inputs, &positions[0].amplifier, &rest);
@@ -88,6 +88,13 @@ pub(super) fn work(inputs: &Inputs, want: Want) -> Result<Outcome, Vec<Problem>>
     Ok(outcome)
 }
 
+impl Position {
+    /// What the microphone gives at the load, at 1 kHz.
+    fn volts(&self, inputs: &Inputs) -> Option<f64> {
+        Some(libm::pow(10.0, self.gain_db? / 20.0) * inputs.number("microphone_volts"))
+    }
+}
+
 fn position(
     index: usize,
     amplifier: Amplifier,
@@ -101,6 +108,40 @@ fn position(
     let tilt = if passes { finite(tilt(&mut response, output)?) } else { None };
     let speech = if passes { Speech::through(&mut response, output)? } else { None };
     Ok(Position { index, amplifier, output, response, gain_db, tilt, speech })
+}
+
+/// Hum and hiss in each position, and what mends the hum of the one that hums most.
+fn murmurs(outcome: &mut Outcome, positions: &mut [Position], inputs: &Inputs) -> Result<(), Fault> {
+    let (mut hums, mut hum_dbs, mut hisses, mut hiss_dbs) = (vec![], vec![], vec![], vec![]);
+    let mut worst: Option<(f64, usize)> = None;
+    for position in positions {
+        let murmur = Murmur::at(position.output, &mut position.response, &position.amplifier, inputs)?;
+        let voice = position.volts(inputs);
+        hums.push(Value::Number(murmur.hum.unwrap_or(0.0)));
+        let hum_db = murmur.hum.and_then(|hum| under(hum, voice));
+        if let Some(hum_db) = hum_db.filter(|db| worst.is_none_or(|(other, _)| *db > other)) {
+            worst = Some((hum_db, position.index));
+        }
+        if murmur.hum.is_some() {
+            hum_dbs.push(Value::from(hum_db));
+        }
+        hisses.push(Value::Number(murmur.hiss));
+        hiss_dbs.push(Value::from(under(murmur.hiss, voice)));
+    }
+    outcome.answer("hum_volts", hums);
+    outcome.answer_if("hum_db", Some(hum_dbs).filter(|dbs| !dbs.is_empty()));
+    outcome.answer("hiss_volts", hisses);
+    outcome.answer("hiss_db", hiss_dbs);
+    if let Some((hum_db, closed)) = worst {
+        let build = |inputs: &Inputs| build(inputs, closed);
+        let voice = |inputs: &Inputs, amplifier: &Amplifier, rest: &Rest, output| {
+            let mut response = amplifier.circuit.response(&rest.dc).ok()?;
+            let gain = response.at(1000.0).ok()?.volts(output).magnitude();
+            Some(gain * inputs.number("microphone_volts"))
+        };
+        Trial { build: &build, voice: &voice }.answer(outcome, inputs, Some(hum_db));
+    }
+    Ok(())
 }
 
 /// What speech does in each position, the first one being the measure of level and loudness.
@@ -129,7 +170,7 @@ fn wished(inputs: &Inputs, count: usize) -> Result<Option<(usize, f64)>, Vec<Pro
     let position = libm::round(given) as usize;
     if position < 2 || position > count || libm::fabs(given - libm::round(given)) > 0.0 {
         let problem = Problem::new("want_position", code::NO_SUCH_POSITION);
-        return Err(alloc::vec![problem.bounds(Some(2.0), Some(count as f64))]);
+        return Err(vec![problem.bounds(Some(2.0), Some(count as f64))]);
     }
     Ok(Some((position - 1, want)))
 }
