@@ -57,6 +57,19 @@ export const SIGNAL_CAUTIONS: Readonly<Record<string, CautionMaker>> = {
       `It moves the lift of ${place(context)} between ${context.f('least_db', 'dB')} and ${context.f('most_db', 'dB')}. ` +
       'Measure the part if you have a meter for it.',
   }),
+  hum_heard: ({ figures, f, way }) => {
+    const db = figure(figures, 'hum_db');
+    const under = db === null ? 'too loud' : `${show(Math.abs(db), 'dB', { digits: 2, way })} ${db < 0 ? 'under' : 'over'} the signal`;
+    const farads = figure(figures, 'farads');
+    const ohms = figure(figures, 'ohms') === null ? 'the decoupling resistor that is there' : `${f('ohms', 'Ω')} between B+ and the plate resistor`;
+    return {
+      heading: `hum ${under}`,
+      text:
+        farads === null
+          ? 'No decoupling brings it to 60 dB under the signal. Smooth B+ at the supply, with one more section there.'
+          : `${f('farads', 'F')} to ground after ${ohms} brings it to ${f('cured_db', 'dB', 2)}. Smoothing B+ at the supply does as much.`,
+    };
+  },
   level_zero: () => ({
     heading: 'Level is at 0',
     text: 'Nothing reaches the load, so gain and lift have no figure. Turn Level up.',

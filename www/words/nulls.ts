@@ -10,6 +10,8 @@ const NULLS: Readonly<Record<string, string>> = {
   not_reached: 'The stage does not reach that output.',
   nothing_passes: 'Nothing reaches the load.',
   no_bound: 'It goes on rising to the end of the range.',
+  no_output: 'Nothing comes out that it could be held against.',
+  no_cure: 'No capacitor up to 0.1 F does it.',
   not_printed: 'The sheet prints none at this point.',
 };
 

@@ -3,7 +3,7 @@ import type { CalculatorWords, Lead, Situation } from './kinds.js';
 import { figure } from './plain.js';
 import { show, split } from './quantity.js';
 import { PLATE_LINES } from './plate-lines.js';
-import { REST_ANSWERS, STAGE_GROUPS, STAGE_INPUTS } from './triode.js';
+import { HUM_ANSWERS, REST_ANSWERS, STAGE_GROUPS, STAGE_INPUTS } from './triode.js';
 
 /** Every text of `stage`. */
 export const STAGE: CalculatorWords = {
@@ -76,6 +76,7 @@ export const STAGE: CalculatorWords = {
       phrase: 'the harmonics',
       help: 'Second to seventh, against the note itself.',
     },
+    ...HUM_ANSWERS,
   },
   curves: {
     plate_curves: {
@@ -91,13 +92,16 @@ export const STAGE: CalculatorWords = {
     method:
       'The drawing is solved node by node: at rest by Newton’s method, then for small signals at each frequency. Swing ' +
       'and distortion come from the whole circuit going through one cycle at 1 kHz again and again until it repeats. The ' +
-      'tube is a space-charge law with the initial speed of the electrons and the spread of mu along the cathode.',
+      'tube is a space-charge law with the initial speed of the electrons and the spread of mu along the cathode. Hiss is ' +
+      'the thermal noise of every resistor at 293 K and of the tube, as 2.5/gm in its grid’s lead, summed by power from ' +
+      '300 to 3,000 Hz.',
     holdsFor:
-      'Plates from about 60 V up and grids that stay negative. Grid current is left out and said where it begins.',
-    checkedAgainst: `${CHART_AGREEMENT} Whole stages worked independently, node by node and in time.`,
+      'Plates from about 60 V up and grids that stay negative. Grid current is left out and said where it begins. So is the flicker of ' +
+      'old or poor tubes, and what a heater or a lead near the grid picks up.',
+    checkedAgainst: `${CHART_AGREEMENT} Whole stages worked independently, node by node and in time; their hum and hiss so too, within 0.01 dB.`,
     source:
       'Space charge with initial velocities: I. Langmuir, Physical Review 21, 1923. Nodal analysis: Ho, Ruehli and ' +
-      'Brennan, 1975. Tubes: the makers’ data sheets, named with each tube.',
+      'Brennan, 1975. Noise: H. Nyquist, Physical Review 32, 1928; W. A. Harris, RCA Review 5, 1941. Tubes: the makers’ data sheets, named with each tube.',
   },
   face: {
     lug: { answer: 'gain' },
@@ -123,6 +127,19 @@ export const STAGE: CalculatorWords = {
           { answer: 'harmonics_db' },
         ],
       },
+      {
+        heading: 'Hum and hiss',
+        note: 'at the output named, or half of the most',
+        rows: [
+          { answer: 'hum_db' },
+          { answer: 'hiss_db' },
+          { answer: 'hum_volts' },
+          { answer: 'hiss_volts' },
+          { answer: 'hum_cure_farads' },
+          { answer: 'hum_cure_ohms' },
+          { answer: 'hum_cure_db' },
+        ],
+      },
     ],
     tags: [
       { node: 'plate', answer: 'plate_volts' },
@@ -142,6 +159,8 @@ export const STAGE: CalculatorWords = {
       load_ohms: 'max_output_volts',
       load_farads: 'high_corner_hertz',
       output_volts: 'distortion_percent',
+      ripple_volts: 'hum_db',
+      ripple_hertz: 'hum_db',
       decoupling_ohms: 'plate_volts',
       decoupling_farads: 'low_corner_hertz',
     },

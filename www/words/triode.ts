@@ -64,6 +64,16 @@ export const STAGE_INPUTS: Readonly<Record<string, FieldWords>> = {
     label: 'Load capacitance',
     help: 'The cable’s and the next grid’s capacitance together. 0 for none.',
   },
+  ripple_volts: {
+    label: 'Ripple on B+',
+    phrase: 'the ripple on B+',
+    help: 'Volts rms that the supply leaves on B+. The supply’s own page gives it. 0 for none.',
+  },
+  ripple_hertz: {
+    label: 'Ripple frequency',
+    phrase: 'the ripple frequency',
+    help: 'Twice the mains where the rectifier uses both halves, 100 or 120 Hz. The mains itself where it uses one.',
+  },
   meter: {
     label: 'Your meter',
     help: 'What the meter itself draws changes what it reads. Test points are worked with it in place.',
@@ -82,6 +92,7 @@ export const STAGE_INPUTS: Readonly<Record<string, FieldWords>> = {
 /** The groups that those fields stand under. */
 export const STAGE_GROUPS: Readonly<Record<string, string>> = {
   stage: 'The stage',
+  hum: 'Hum',
   meter: 'Your meter',
 };
 
@@ -118,4 +129,31 @@ export const REST_ANSWERS: Readonly<Record<string, FieldWords>> = {
     help: 'The tube’s own, at this point.',
   },
   mu: { label: 'Mu', phrase: 'mu', help: 'The tube’s amplification factor at this point.' },
+};
+
+/** The answers about what is heard beside the signal. */
+export const HUM_ANSWERS: Readonly<Record<string, FieldWords>> = {
+  hum_volts: { label: 'Hum', phrase: 'the hum', help: 'Volts rms at the load that the ripple on B+ leaves there.' },
+  hum_db: {
+    label: 'Hum against the signal',
+    phrase: 'the hum',
+    help: 'Against the output that the page judges. −60 dB is a thousandth of its volts: it is not heard with a voice.',
+  },
+  hiss_volts: {
+    label: 'Hiss',
+    phrase: 'the hiss',
+    help: 'Volts rms at the load from 300 to 3,000 Hz, of every resistor at 20 °C and of the tube. A noisy tube has more.',
+  },
+  hiss_db: { label: 'Hiss against the signal', phrase: 'the hiss', help: 'Against the same output as the hum.' },
+  hum_cure_farads: {
+    label: 'Decoupling against hum',
+    phrase: 'the decoupling capacitor against hum',
+    help: 'The smallest preferred decoupling capacitor that brings the hum 60 dB under the signal.',
+  },
+  hum_cure_ohms: {
+    label: 'With a resistor of',
+    phrase: 'the decoupling resistor against hum',
+    help: 'The stage has no decoupling resistor yet. A tenth of the plate resistor, nearest preferred value.',
+  },
+  hum_cure_db: { label: 'Hum with them', phrase: 'the hum with them', help: 'Against the signal, with that decoupling in place.' },
 };

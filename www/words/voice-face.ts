@@ -33,6 +33,16 @@ export const VOICE_FACE: Face = {
       ],
     },
     {
+      heading: 'Hum and hiss at each position',
+      note: 'against the output at 1 kHz',
+      columns: 'positions',
+      rows: [{ answer: 'hum_db' }, { answer: 'hiss_db' }, { answer: 'hum_volts' }, { answer: 'hiss_volts' }],
+    },
+    {
+      heading: 'Against the hum',
+      rows: [{ answer: 'hum_cure_farads' }, { answer: 'hum_cure_ohms' }, { answer: 'hum_cure_db' }],
+    },
+    {
       heading: 'The stage, any position',
       rows: [
         { answer: 'plate_volts' },
@@ -87,6 +97,8 @@ export const VOICE_FACE: Face = {
     receiver_hertz: 'intelligibility',
     level: 'output_volts',
     level_ohms: 'output_volts',
+    ripple_volts: 'hum_db',
+    ripple_hertz: 'hum_db',
   },
   beside: {
     bass: ['bass_ohms'],

@@ -1,6 +1,6 @@
 import { CHART_AGREEMENT } from './agreement.js';
 import type { CalculatorWords, FieldWords } from './kinds.js';
-import { REST_ANSWERS, STAGE_GROUPS, STAGE_INPUTS } from './triode.js';
+import { HUM_ANSWERS, REST_ANSWERS, STAGE_GROUPS, STAGE_INPUTS } from './triode.js';
 import { VOICE_FACE } from './voice-face.js';
 import { voiceLead, voiceRemarks } from './voice-lead.js';
 
@@ -159,6 +159,7 @@ export const VOICE: CalculatorWords = {
       signed: true,
     },
     ...REST_ANSWERS,
+    ...HUM_ANSWERS,
     source_ohms_seen: {
       label: 'Resistance ahead of it',
       phrase: 'the resistance ahead of the capacitor',
@@ -193,16 +194,18 @@ export const VOICE: CalculatorWords = {
       'with the knobs and the load in place. The tube is a space-charge law with the initial speed of the electrons and ' +
       'the spread of mu along the cathode, fitted to data-sheet points. Lift is the mean of the response in dB over ' +
       '2,200 to 2,800 Hz less that over 300 to 500 Hz, spaced by ratio, less the same at position 1. Intelligibility is the ' +
-      'one-third octave index of ANSI S3.5 for speech of normal effort, brought to equal power, over pink noise.',
+      'one-third octave index of ANSI S3.5 for speech of normal effort, brought to equal power, over pink noise. Hiss is ' +
+      'the thermal noise of every resistor at 293 K and of the tube, as 2.5/gm in its grid’s lead, from 300 to 3,000 Hz.',
     holdsFor:
       'Plates from about 60 V up and grids that stay negative. Grid current is left out and said where it begins. Parts ' +
       'are taken as pure; wiring adds a few picofarads of its own.',
     checkedAgainst:
       `${CHART_AGREEMENT} A first-order network in closed form, where a time constant of 157 µs gives 8.00 dB of lift. ` +
-      'The tone network and whole stages by an independent nodal analysis. The index in 19 cases computed apart, to 0.000001.',
+      'The tone network, whole stages, their hum and their hiss by an independent nodal analysis. The index in 19 cases computed apart, to 0.000001.',
     source:
       'Tone network: E. J. James, Wireless World, February 1949. Space charge with initial velocities: I. Langmuir, ' +
-      'Physical Review 21, 1923. Speech: ANSI S3.5-1997. A-weighting: IEC 61672-1. Nodal analysis: Ho, Ruehli and Brennan, 1975.',
+      'Physical Review 21, 1923. Noise: H. Nyquist, Physical Review 32, 1928; W. A. Harris, RCA ' +
+      'Review 5, 1941. Speech: ANSI S3.5-1997. A-weighting: IEC 61672-1. Nodal analysis: Ho, Ruehli and Brennan, 1975.',
   },
   face: VOICE_FACE,
   lead: voiceLead,
