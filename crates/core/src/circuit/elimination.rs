@@ -85,25 +85,26 @@ impl<T: Scalar> Elimination<T> {
 
     /// From injected currents to volts, in place. One past the unknowns is ground: whatever is there becomes zero.
     pub(super) fn solve(&self, order: &Order, x: &mut [T]) {
-        let size = order.steps.len();
+        let (size, terms, inverse) = (order.steps.len(), &self.terms[..], &self.inverse[..]);
+        let (steps, row, column) = (&order.steps[..], &order.row[..], &order.column[..]);
         if let Some(dense) = &self.dense {
             dense.solve(&mut x[..size]);
         } else {
             let mut start = 0;
-            for (k, step) in order.steps.iter().enumerate() {
+            for (k, step) in steps.iter().enumerate() {
                 let here = x[k];
-                for entry in &order.column[start..step.column_end] {
-                    x[entry.place] += self.terms[entry.slot] * here;
+                for entry in &column[start..step.column_end] {
+                    x[entry.place] += terms[entry.slot] * here;
                 }
                 start = step.column_end;
             }
             for k in (0..size).rev() {
-                let start = if k == 0 { 0 } else { order.steps[k - 1].row_end };
+                let start = if k == 0 { 0 } else { steps[k - 1].row_end };
                 let mut sum = x[k];
-                for entry in &order.row[start..order.steps[k].row_end] {
-                    sum += self.terms[entry.slot] * x[entry.place];
+                for entry in &row[start..steps[k].row_end] {
+                    sum += terms[entry.slot] * x[entry.place];
                 }
-                x[k] = sum * self.inverse[k];
+                x[k] = sum * inverse[k];
             }
         }
         x[size] = T::ZERO;
@@ -111,24 +112,25 @@ impl<T: Scalar> Elimination<T> {
 
     /// As [`Self::solve`] with rows and columns exchanged: from weights on volts to weights on injected currents.
     pub(super) fn solve_transposed(&self, order: &Order, x: &mut [T]) {
-        let size = order.steps.len();
+        let (size, terms, inverse) = (order.steps.len(), &self.terms[..], &self.inverse[..]);
+        let (steps, row, column) = (&order.steps[..], &order.row[..], &order.column[..]);
         if let Some(dense) = &self.dense {
             dense.solve_transposed(&mut x[..size]);
         } else {
             let mut start = 0;
-            for (k, step) in order.steps.iter().enumerate() {
-                let here = x[k] * self.inverse[k];
+            for (k, step) in steps.iter().enumerate() {
+                let here = x[k] * inverse[k];
                 x[k] = here;
-                for entry in &order.row[start..step.row_end] {
-                    x[entry.place] += self.terms[entry.slot] * here;
+                for entry in &row[start..step.row_end] {
+                    x[entry.place] += terms[entry.slot] * here;
                 }
                 start = step.row_end;
             }
             for k in (0..size).rev() {
-                let start = if k == 0 { 0 } else { order.steps[k - 1].column_end };
+                let start = if k == 0 { 0 } else { steps[k - 1].column_end };
                 let mut sum = x[k];
-                for entry in &order.column[start..order.steps[k].column_end] {
-                    sum += self.terms[entry.slot] * x[entry.place];
+                for entry in &column[start..steps[k].column_end] {
+                    sum += terms[entry.slot] * x[entry.place];
                 }
                 x[k] = sum;
             }

@@ -52,7 +52,7 @@ struct Valve {
 /// The waveform is balanced in even samples of one period: at each the tubes carry what their law says, and the volts are
 /// what the linear network makes of the currents, harmonic by harmonic. Grids draw no current. With 32 samples the bounds
 /// and the first harmonics are good to 1e-5 where the tube is not driven far into cut-off, and to 1 % where its plate
-/// bottoms (a wave with corners); more samples draw nearer.
+/// bottoms (a wave with corners); more samples draw nearer, and [`Steady::unresolved`] says whether they are needed.
 ///
 /// ```
 /// use tagstrip_core::circuit::{Bound, Circuit, GROUND, Kind, Part};
@@ -154,12 +154,17 @@ impl Periodic {
             }
             phasors.push(volts);
         }
-        let peaks = self.tubes.iter().enumerate().map(|(tube, valve)| {
+        let (mut extremes, mut unresolved) = (Vec::new(), 0.0);
+        for (tube, valve) in self.tubes.iter().enumerate() {
             let range = tube * samples..(tube + 1) * samples;
             let grid_peak = valve.rest.grid_volts + self.waves.greatest(&state.grid[range]).value;
-            (valve.part, grid_peak, self.waves.least(&state.amps(self, tube)).value)
-        });
-        Steady::new(state.drive, excess.bound, phasors, peaks.collect())
+            let amps = state.amps(self, tube);
+            extremes.push((valve.part, grid_peak, self.waves.least(&amps).value));
+            let size = |harmonic: usize| self.waves.harmonic(&amps, harmonic).magnitude();
+            let highest = self.waves.highest();
+            unresolved = f64::max(unresolved, f64::max(size(highest), size(highest - 1)) / size(1).max(LEAST_REST));
+        }
+        Steady::new(state.drive, excess.bound, phasors, extremes, unresolved)
     }
 
     fn drive_at(&self, node: NodeId) -> Complex {

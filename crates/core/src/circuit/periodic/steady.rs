@@ -15,6 +15,7 @@ pub struct Steady {
     phasors: Vec<Vec<Complex>>,
     /// Tube, highest grid volts, least plate current.
     extremes: Vec<(PartId, f64, f64)>,
+    unresolved: f64,
 }
 
 impl Steady {
@@ -23,8 +24,16 @@ impl Steady {
         bound: Option<Bound>,
         phasors: Vec<Vec<Complex>>,
         extremes: Vec<(PartId, f64, f64)>,
+        unresolved: f64,
     ) -> Self {
-        Steady { drive, bound, phasors, extremes }
+        Steady { drive, bound, phasors, extremes, unresolved }
+    }
+
+    /// What the samples could not tell of the wave, about: the highest harmonics that they do tell of a plate current,
+    /// against its fundamental. The bounds and low harmonics are good to about this.
+    #[must_use]
+    pub const fn unresolved(&self) -> f64 {
+        self.unresolved
     }
 
     /// How many times the sources' signal: where that is 1, the peak volts of the emf.
