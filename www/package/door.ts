@@ -1,5 +1,5 @@
 import * as wasm from './wasm/tagstrip.js';
-import type { BareCalculator, BareOutcome, BareReading, BareProblem, Figures } from './kinds.js';
+import type { BareCalculator, BareOutcome, BareReading, BareProblem, Figures, Rendered } from './kinds.js';
 
 /** What the compiled engine refuses, field by field, before it has its words. */
 export class Refusal extends Error {
@@ -64,6 +64,21 @@ export const work = (id: string, inputs: Figures, want?: readonly string[]): Bar
 /** Reads a figure as typed. */
 export const read = (text: string, unit: string, shown?: string): BareReading =>
   calling(() => wasm.read_quantity(text, unit, shown));
+
+/** What the engine does with sound; the generated types say `any` for most of it. */
+interface Sound {
+  render(inputs: Figures, samples: Float32Array, rate: number, how: Figures): Rendered;
+  from_mulaw(bytes: Uint8Array): Float32Array;
+}
+
+const sound = (): Sound => wasm as unknown as Sound;
+
+/** Sends a clip through a circuit. */
+export const render = (inputs: Figures, samples: Float32Array, rate: number, how: Figures): Rendered =>
+  calling(() => sound().render(inputs, samples, rate, how));
+
+/** Samples of −1 to 1 from bytes of 8-bit µ-law. */
+export const fromMulaw = (bytes: Uint8Array): Float32Array => calling(() => sound().from_mulaw(bytes));
 
 /** The next preferred value of a series, or nothing. */
 export const step = (value: number, series: string, up: boolean): number | null => wasm.step(value, series, up) ?? null;

@@ -10,7 +10,7 @@
 import '../words/all.js';
 import { dressCatalogue, dressCautions, dressCurves, dressProblems, readingWords, unreadText } from '../words/index.js';
 import * as door from './door.js';
-import type { BareProblem, Dressed, Figures, Outcome, Problem, Reading, TitledCurve, Want } from './kinds.js';
+import type { BareProblem, Clip, Dressed, Figures, Outcome, Problem, Reading, Rendered, RenderHow, TitledCurve, Want } from './kinds.js';
 
 export { show_quantity } from '../words/index.js';
 export type * from './kinds.js';
@@ -57,6 +57,20 @@ export function work(id: string, inputs: Figures = {}, { want }: { readonly want
     ...(curves === undefined ? {} : { curves: dressCurves(id, curves) as readonly TitledCurve[] }),
   };
 }
+
+/**
+ * Sends a clip of speech through the whole circuit of a `voice`, in one position of its switch. The clip's scale does not
+ * matter: where it speaks its rms becomes `microphone_volts`. What comes out is a quarter of a second longer.
+ */
+export function render(inputs: Figures, clip: Clip, { position = 1, seconds = 20, linear = false }: RenderHow = {}): Rendered {
+  const samples = clip?.samples instanceof Float32Array ? clip.samples : Float32Array.from(clip?.samples ?? []);
+  const dressed = (problems: readonly BareProblem[]): readonly Problem[] =>
+    dressProblems(problems, catalogue().find((calculator) => calculator.id === 'voice'), inputs);
+  return refused(() => door.render(inputs, samples, Number(clip?.rate), { position, seconds, linear }), dressed);
+}
+
+/** Samples of −1 to 1 from bytes of 8-bit µ-law, which the built-in clip is kept as. */
+export const from_mulaw = (bytes: Uint8Array): Float32Array => door.fromMulaw(bytes);
 
 /** Reads a figure as a person writes it; `reading` is the echo to check it by. */
 export function read_quantity(text: string, unit: string, shown_prefix?: string): Reading {

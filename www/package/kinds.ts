@@ -78,3 +78,30 @@ export interface Reading {
   /** The echo to check it by. */
   readonly reading: string;
 }
+
+/** Sound: samples of any scale, so many a second. */
+export interface Clip {
+  readonly samples: Float32Array | readonly number[];
+  readonly rate: number;
+}
+
+/** How a clip is sent through a circuit. */
+export interface RenderHow {
+  /** The position of the switch, from 1. */
+  readonly position?: number;
+  /** How much of the clip is taken: 20 at most, and if left out. */
+  readonly seconds?: number;
+  /** The tube as a straight line and no grid current: five times as quick, for a first look. */
+  readonly linear?: boolean;
+}
+
+/** A clip at the load. */
+export interface Rendered {
+  /** Volts at the load beyond its dc point. */
+  readonly samples: Float32Array;
+  /** Samples a second: 48000. */
+  readonly rate: number;
+  readonly peak_volts: number;
+  /** Whether a grid reached its cathode's volts, where its current begins to bend the wave. */
+  readonly grid_current: boolean;
+}

@@ -59,8 +59,10 @@ const MAKERS: Readonly<Record<string, (scene: Scene) => string>> = {
     const what = named === '' ? `${raised(phrase)} is not in the circuit.` : `“${named}” is no part of this circuit.`;
     return `${what} Write a branch and what is in it, such as branches[0].farads for the capacitor of the first branch.`;
   },
+  silent: () => 'There is no sound in the clip. Choose another, or record one nearer to the microphone.',
   no_such_position: ({ phrase, problem }) => {
     const { least, most } = problem;
+    if (problem.field === 'position') return `The switch has no such position. Write ${least ?? 1} to ${most ?? 1}.`;
     const there = least === undefined || most === undefined || least > most ? 'Add a position first.' : `Write ${least === most ? least : `${least} to ${most}`}.`;
     return `${raised(phrase)} names no position that could be lifted against the first. ${there}`;
   },
@@ -92,6 +94,7 @@ function range({ problem, phrase, row, f }: Scene): string {
 }
 
 function counts({ problem, phrase }: Scene): string {
+  if (problem.field === 'clip.samples') return 'There is nothing in the clip. Choose another.';
   const { least, most } = problem;
   const span = least === most ? `${least ?? 1}` : `from ${least ?? 1} to ${most ?? 'more'}`;
   return `${raised(phrase)} must number ${span}.`;

@@ -10,8 +10,10 @@ mod footing;
 
 use alloc::string::String;
 
+use js_sys::{Float32Array, Reflect};
 use tagstrip_core::{
     calculators::{self, Want},
+    hearing,
     quantity::{self, Prefix, Unit},
     value::{Problem, Value, code},
 };
@@ -61,6 +63,31 @@ pub fn read_quantity(text: &str, unit: &str, shown: Option<String>) -> Result<Js
             Err(refuse(&[problem]))
         }
     }
+}
+
+/// Sends a clip through a circuit; `how` as the engine takes it. Samples come back as a `Float32Array` of their own.
+///
+/// # Errors
+/// An array of problems, every wrong field at once.
+#[wasm_bindgen]
+pub fn render(inputs: &JsValue, samples: &Float32Array, rate: f64, how: &JsValue) -> Result<JsValue, JsValue> {
+    let inputs = door::within(inputs).unwrap_or(Value::Flag(false));
+    let how = door::within(how).unwrap_or(Value::Null);
+    let rendered = calculators::render(&inputs, &samples.to_vec(), rate, &how).map_err(|problems| refuse(&problems))?;
+    let out = door::out(&Value::record([
+        ("rate", rendered.rate.into()),
+        ("peak_volts", rendered.peak_volts.into()),
+        ("grid_current", rendered.grid_current.into()),
+    ]));
+    Reflect::set(&out, &JsValue::from_str("samples"), &Float32Array::from(rendered.samples.as_slice()))?;
+    Ok(out)
+}
+
+/// Samples of −1 to 1 from bytes of 8-bit µ-law.
+#[wasm_bindgen]
+#[must_use]
+pub fn from_mulaw(bytes: &[u8]) -> Float32Array {
+    Float32Array::from(hearing::from_mulaw(bytes).as_slice())
 }
 
 /// The next preferred value up or down from `value` in a series such as `E24`; nothing where there is none.

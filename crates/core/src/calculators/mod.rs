@@ -17,6 +17,8 @@ use outcome::finite;
 pub use outcome::{Caution, Outcome, Severity, Want};
 pub use picture::{Curve, Line, PartRow, TestPoint, WiringStep};
 
+pub use voice::{Rendered, render};
+
 use alloc::{vec, vec::Vec};
 
 use crate::circuit::Fault;

@@ -8,6 +8,7 @@ use super::{
     newton::Newton,
     rigid::Mode,
 };
+use crate::tube::Triode;
 
 /// A tube at its dc point.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -122,5 +123,45 @@ impl DcPoint {
     pub fn tube(&self, part: PartId) -> Option<TubePoint> {
         let index = self.network.valves.iter().position(|valve| valve.part == part)?;
         self.tubes.get(index).copied()
+    }
+
+    /// Each tube's law and state.
+    pub(super) fn valves(&self) -> impl Iterator<Item = (Triode, TubePoint)> + '_ {
+        self.network.valves.iter().map(|valve| valve.law).zip(self.tubes.iter().copied())
+    }
+
+    /// Unknowns for the tubes' plate and grid currents beyond their straight lines, tube after tube.
+    fn moved_unknowns(&self, excess: &[f64]) -> Vec<f64> {
+        let mut x = vec![0.0; self.network.unknowns() + 1];
+        for (valve, amps) in self.network.valves.iter().zip(excess.chunks_exact(2)) {
+            let footing = self.network.valve_footing(valve);
+            x[footing.plate] -= amps[0];
+            x[footing.grid] -= amps[1];
+            x[footing.cathode] += amps[0] + amps[1];
+        }
+        self.elimination.solve(&self.network.order, &mut x);
+        x
+    }
+
+    /// How far such currents move the volts of a node.
+    pub(super) fn moved(&self, excess: &[f64]) -> impl Fn(NodeId) -> f64 + '_ {
+        let x = self.moved_unknowns(excess);
+        move |node| self.network.row.get(node.0).map_or(0.0, |row| x[*row])
+    }
+
+    /// Grid and plate volts of each tube for one such ampere in each: port after port.
+    pub(super) fn direct_transfer(&self) -> Vec<f64> {
+        let size = 2 * self.network.valves.len();
+        let mut transfer = vec![0.0; size * size];
+        for column in 0..size {
+            let unit: Vec<f64> = (0..size).map(|current| if current == column { 1.0 } else { 0.0 }).collect();
+            let x = self.moved_unknowns(&unit);
+            for (tube, valve) in self.network.valves.iter().enumerate() {
+                let (grid, plate) = self.network.valve_footing(valve).unknown_volts(&x);
+                transfer[2 * tube * size + column] = grid;
+                transfer[(2 * tube + 1) * size + column] = plate;
+            }
+        }
+        transfer
     }
 }

@@ -3,12 +3,14 @@
 //! - [`Circuit`]: the netlist; [`Part`], [`Kind`];
 //! - [`DcPoint`]: direct volts, currents, watts, and how each follows each part;
 //! - [`Response`]: small signals at a frequency, and noise; [`Sweep`]: its greatest and its corners;
-//! - [`Periodic`]: the steady state under a drive that the tubes distort.
+//! - [`Periodic`]: the steady state under a drive that the tubes distort;
+//! - [`Audio`]: a sampled emf sent through, step by step in time.
 //!
 //! Nodal analysis with one unknown per node: wires, closed switches and sources merge nodes, so no branch current is an
 //! unknown. Place is kept for what later issues bring: another two-terminal part is a `Law` of a branch, another kind of
 //! tube a valve with its own law, and a step in time a capacitor's `Law` with its companion conductance.
 
+mod audio;
 mod complex;
 mod currents;
 mod dc_point;
@@ -36,6 +38,7 @@ mod sets;
 mod sums;
 mod sweep;
 
+pub use audio::Audio;
 pub use complex::Complex;
 pub use dc_point::{DcPoint, TubePoint};
 pub use fault::Fault;

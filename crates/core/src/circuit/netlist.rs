@@ -1,6 +1,6 @@
 use alloc::vec::Vec;
 
-use super::{DcPoint, Fault, GROUND, Kind, NodeId, Part, PartId, Periodic, Response};
+use super::{Audio, DcPoint, Fault, GROUND, Kind, NodeId, Part, PartId, Periodic, Response};
 
 /// Parts between named nodes: what every answer, drawing and parts list comes from.
 ///
@@ -130,6 +130,11 @@ impl Circuit {
     /// for most; the work grows with their cube).
     pub fn periodic(&self, point: &DcPoint, hertz: f64, samples: usize) -> Result<Periodic, Fault> {
         Periodic::new(self, point, hertz, samples)
+    }
+
+    /// The circuit made ready for sound: samples of the sources' emf at `rate` a second, heard at a node.
+    pub fn audio(&self, point: &DcPoint, output: NodeId, rate: f64) -> Result<Audio, Fault> {
+        Audio::new(self, point, output, rate)
     }
 
     pub(super) fn node_count(&self) -> usize {

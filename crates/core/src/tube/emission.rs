@@ -22,6 +22,27 @@ const SETTLED: f64 = 1e-8;
 /// More steps than any start below needs (eight).
 const STEPS: usize = 24;
 
+/// Where emissions come from: worked out, or looked up.
+pub(super) trait Emissions {
+    /// F and dF/dU.
+    fn current_and_slope(&self, drive: f64) -> (f64, f64);
+    /// F, Φ and Ψ.
+    fn sums(&self, drive: f64) -> [f64; 3];
+}
+
+/// Worked out.
+pub(super) struct Exact;
+
+impl Emissions for Exact {
+    fn current_and_slope(&self, drive: f64) -> (f64, f64) {
+        Emission::at(drive).current_and_slope()
+    }
+
+    fn sums(&self, drive: f64) -> [f64; 3] {
+        Emission::at(drive).sums()
+    }
+}
+
 /// The emission at one field, as powers of the root r = √E of the effective volts E.
 ///
 /// E answers `E + τ·ln(E·(√E + c)) = U`, with U the volts that draw the current: near U where there is plenty, and
@@ -36,6 +57,16 @@ impl Emission {
     /// The emission drawn by `drive` volts.
     pub(super) fn at(drive: f64) -> Self {
         if drive > 1.0 { Self::plenty(drive) } else { Self::scarce(drive) }
+    }
+
+    /// F and dF/dU.
+    pub(super) fn current_and_slope(self) -> (f64, f64) {
+        (self.current(), self.slope())
+    }
+
+    /// F, Φ and Ψ.
+    pub(super) fn sums(self) -> [f64; 3] {
+        [self.current(), self.once_summed(), self.twice_summed()]
     }
 
     /// By Newton in E, from one step to the left of the root; the left side is concave there, so no step overshoots.
@@ -74,26 +105,26 @@ impl Emission {
     }
 
     /// F = E·(√E + c): the current for a perveance of 1, in V^1.5.
-    pub(super) fn current(self) -> f64 {
+    fn current(self) -> f64 {
         self.volts * (self.root + LINEAR)
     }
 
     /// dF/dU, in √V.
-    pub(super) fn slope(self) -> f64 {
+    fn slope(self) -> f64 {
         let steep = 1.5 * self.root + LINEAR;
         let current = self.current();
         if current > 0.0 { steep * current / (current + THERMAL * steep) } else { 0.0 }
     }
 
     /// Φ, with dΦ/dU = F, in V^2.5.
-    pub(super) fn once_summed(self) -> f64 {
+    fn once_summed(self) -> f64 {
         let (r, e) = (self.root, self.volts);
         let e_three_halves = e * r;
         e * e_three_halves / 2.5 + LINEAR * e * e / 2.0 + THERMAL * (e_three_halves + LINEAR * e)
     }
 
     /// Ψ, with dΨ/dU = Φ, in V^3.5.
-    pub(super) fn twice_summed(self) -> f64 {
+    fn twice_summed(self) -> f64 {
         let (r, r2) = (self.root, self.volts);
         let (r3, r4, r5) = (r2 * r, r2 * r2, r2 * r2 * r);
         let straight = 2.0 * (r5 * r2 / 17.5 + LINEAR * r3 * r3 / 12.0 + THERMAL * (r5 / 5.0 + LINEAR * r4 / 4.0));

@@ -19,6 +19,10 @@ pub(super) struct Share {
 
 /// The share that `plate_volts` > 0 takes of a mean emission of `current` V^1.5.
 pub(super) fn share(plate_volts: f64, current: f64) -> Share {
+    // the same, without the root, where it is far enough over
+    if plate_volts * plate_volts * plate_volts >= 8e3 * current * current {
+        return Share { taken: 1.0, by_plate: 0.0, by_current: 0.0 };
+    }
     let root = libm::cbrt(current);
     let x = plate_volts / (REACH * root * root);
     let h = 3.0 * x * x;

@@ -6,7 +6,7 @@
 //!
 //! Source: the "island effect" (Inselbildung), W. Schottky and others; the linear density is this project's choice.
 
-use super::emission::Emission;
+use super::emission::Emissions;
 
 /// Nodes on 0…1 and weights of the five-point Gauss rule for the weight 2(1 − t) (Gauss–Jacobi 1, 0), worked out
 /// to 40 digits from its moments.
@@ -37,31 +37,31 @@ pub(super) struct Mean {
 /// `width` is 0 or more. A narrow spread is summed over five points; a wide one goes by the closed form
 /// `F̄ = −2Φ(Ua)/d + 2(Ψ(Ub) − Ψ(Ua))/d²`, which loses figures as the width goes to zero. Accuracy about 2e-10 of the
 /// mean and 2e-9 of its derivatives.
-pub(super) fn mean(least: f64, width: f64) -> Mean {
-    let mut mean = if width < f64::max(0.2, 0.1 * least) { summed(least, width) } else { closed(least, width) };
+pub(super) fn mean(from: &dyn Emissions, least: f64, width: f64) -> Mean {
+    let narrow = width < f64::max(0.2, 0.1 * least);
+    let mut mean = if narrow { summed(from, least, width) } else { closed(from, least, width) };
     mean.current = mean.current.max(FLOOR);
     mean
 }
 
-fn summed(least: f64, width: f64) -> Mean {
+fn summed(from: &dyn Emissions, least: f64, width: f64) -> Mean {
     let mut mean = Mean { current: 0.0, by_drive: 0.0, by_width: 0.0 };
     for (node, weight) in NODES {
-        let emission = Emission::at(least + width * node);
-        let slope = weight * emission.slope();
-        mean.current += weight * emission.current();
+        let (current, slope) = from.current_and_slope(least + width * node);
+        let slope = weight * slope;
+        mean.current += weight * current;
         mean.by_drive += slope;
         mean.by_width += slope * node;
     }
     mean
 }
 
-fn closed(least: f64, width: f64) -> Mean {
-    let (low, high) = (Emission::at(least), Emission::at(least + width));
-    let (phi_low, phi_high) = (low.once_summed(), high.once_summed());
-    let psi = 2.0 * (high.twice_summed() - low.twice_summed()) / width;
+fn closed(from: &dyn Emissions, least: f64, width: f64) -> Mean {
+    let ([low, phi_low, psi_low], [_, phi_high, psi_high]) = (from.sums(least), from.sums(least + width));
+    let psi = 2.0 * (psi_high - psi_low) / width;
     Mean {
         current: (psi - 2.0 * phi_low) / width,
-        by_drive: 2.0 * ((phi_high - phi_low) / width - low.current()) / width,
+        by_drive: 2.0 * ((phi_high - phi_low) / width - low) / width,
         by_width: 2.0 * (phi_low + phi_high - psi) / (width * width),
     }
 }

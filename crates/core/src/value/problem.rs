@@ -41,6 +41,8 @@ pub mod code {
     pub const NO_SUCH_PART: &str = "no_such_part";
     /// A switch position that is not there, or that nothing can be asked of.
     pub const NO_SUCH_POSITION: &str = "no_such_position";
+    /// A clip in which nothing is heard.
+    pub const SILENT: &str = "silent";
     /// No calculator of this name.
     pub const NO_CALCULATOR: &str = "no_calculator";
 }

@@ -4,6 +4,7 @@
 mod checks;
 mod lift;
 mod netlist;
+mod render;
 mod speech;
 mod wish;
 mod work;
@@ -12,6 +13,8 @@ use crate::{
     quantity::Unit,
     value::{Answer, Condition, Field, Start},
 };
+
+pub use render::{Rendered, render};
 
 use super::{Calculator, fields};
 
