@@ -9,7 +9,7 @@ import { wordsApart } from './words-apart.mjs';
 
 const COMMON = { bundle: true, format: 'esm', target: 'es2022', minify: true, legalComments: 'none', write: false };
 
-export async function buildSite(root, dist) {
+export async function buildSite(root, dist, { catalogue, pages }) {
   const site = join(dist, 'site');
   const put = (name, content) => {
     const file = join(site, name);
@@ -29,7 +29,6 @@ export async function buildSite(root, dist) {
   const page = await parts(root, join(site, 'assets'), names);
   const style = named('style', 'css', await script('www/styles/index.css'));
 
-  const { catalogue, pages } = await words(root, dist);
   const assets = { ...page, style };
   put('index.html', pages.indexPage(catalogue, assets));
   put('how-we-know/index.html', pages.knownPage(catalogue, assets, readFileSync(join(root, 'www/pages/tubes.tsv'), 'utf8')));
@@ -63,7 +62,7 @@ async function parts(root, outdir, define) {
 const beside = (name) => JSON.stringify(`./${name.slice('assets/'.length)}`);
 
 /** The catalogue with its words, from the package as built, and the page maker. */
-async function words(root, dist) {
+export async function words(root, dist) {
   const made = await build({ ...COMMON, entryPoints: [join(root, 'www/pages/page.ts')], platform: 'node' });
   const pages = await import(`data:text/javascript;base64,${Buffer.from(made.outputFiles[0].contents).toString('base64')}`);
   const { init, catalogue } = await import(pathToFileURL(join(dist, 'package/index.js')));

@@ -3,8 +3,9 @@ import { copyFileSync, cpSync, mkdirSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 
 import { buildEngine } from './build-engine.mjs';
+import { buildOneFile } from './build-one-file.mjs';
 import { buildPackage } from './build-package.mjs';
-import { buildSite } from './build-site.mjs';
+import { buildSite, words } from './build-site.mjs';
 import { report } from './sizes.mjs';
 
 const root = new URL('../..', import.meta.url).pathname;
@@ -14,7 +15,9 @@ buildEngine(root);
 rmSync(dist, { recursive: true, force: true });
 mkdirSync(dist, { recursive: true });
 await buildPackage(root, dist);
-await buildSite(root, dist);
+const made = await words(root, dist);
+await buildSite(root, dist, made);
+await buildOneFile(root, dist, made);
 for (const licence of ['LICENSE-MIT', 'LICENSE-APACHE']) copyFileSync(join(root, licence), join(dist, 'package', licence));
 cpSync(join(root, 'README.md'), join(dist, 'README.md'));
 report(dist);

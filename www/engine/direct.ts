@@ -4,15 +4,15 @@ import { Lost, Refused, type Calls, type Name, type Transport } from './protocol
 
 /** Calls where the page itself runs, for places that have no worker. */
 export class Direct implements Transport {
-  readonly #source: () => Source;
+  readonly #source: () => Source | Promise<Source>;
   #opened: Promise<void> | undefined;
 
-  constructor(source: () => Source) {
+  constructor(source: () => Source | Promise<Source>) {
     this.#source = source;
   }
 
   async call<N extends Name>(name: N, ...args: Calls[N]['args']): Promise<Calls[N]['gives']> {
-    this.#opened ??= open(this.#source());
+    this.#opened ??= Promise.resolve(this.#source()).then(open);
     try {
       await this.#opened;
     } catch (fault) {

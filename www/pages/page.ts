@@ -102,6 +102,24 @@ ${shelf(all, '..')}
   return frame({ title, summary: calculator.summary, root: '..', body }, assets, `calculator="${calculator.id}" root=".."`);
 }
 
+/** What the one file says where scripts do not run: every calculator, what it does and how. */
+export function oneFileText(all: readonly Dressed[]): { readonly title: string; readonly summary: string; readonly body: string } {
+  const each = all.map(({ id, title, summary }) => {
+    const words = wordsOf(id);
+    return `<h2>${escaped(title)}</h2>
+<p>${escaped(summary)}</p>
+<p>${escaped(words?.paragraph ?? '')}</p>
+<p>${escaped(words?.how.method ?? '')}</p>`;
+  });
+  const body = `<main class="static">
+<h1>${escaped(SAY.site)}</h1>
+<p>${escaped(SAY.siteLine)}</p>
+<noscript><p>${escaped(SAY.noscript)}</p></noscript>
+${each.join('\n')}
+</main>`;
+  return { title: escaped(SAY.site), summary: escaped(SAY.siteLine), body };
+}
+
 function shelf(all: readonly Dressed[], root: string): string {
   const links = all.map(({ id, title, summary }) => `<li><a href="${root}/${id}/">${escaped(title)}</a>: ${escaped(summary)}</li>`);
   return `<nav aria-label="${escaped(SAY.strip.name)}">

@@ -1,13 +1,7 @@
+import { trustedTypesOf } from './trusted-types.js';
+
 /** Only scripts of this release, beside this one, may become a worker. */
 const policy = trustedTypesOf(globalThis)?.createPolicy('tagstrip', { createScriptURL: own });
-
-interface Factory {
-  createPolicy(name: string, rules: { createScriptURL(address: string): string }): { createScriptURL(address: string): unknown };
-}
-
-function trustedTypesOf(scope: typeof globalThis): Factory | undefined {
-  return (scope as { trustedTypes?: Factory }).trustedTypes;
-}
 
 function own(address: string): string {
   const url = new URL(address, import.meta.url);

@@ -1,0 +1,23 @@
+// What carries everything inside itself: bundling into one classic script, and packing bytes into text.
+import { createHash } from 'node:crypto';
+import { join } from 'node:path';
+import { gzipSync } from 'node:zlib';
+import { build } from 'esbuild';
+
+/** Bytes as a page can hold them in its markup: gzip, then base64. `www/engine/packed.ts` is the way back. */
+export const packed = (bytes) => gzipSync(bytes, { level: 9 }).toString('base64');
+
+/** A hash as a policy or an `integrity` attribute writes it. */
+export const integrity = (content, kind = 'sha256') => `${kind}-${createHash(kind).update(content).digest('base64')}`;
+
+/** One script that needs nothing beside it. */
+export async function inOne(root, entry, more = {}) {
+  const made = await build({
+    entryPoints: [join(root, entry)], bundle: true, format: 'iife', target: 'es2022', minify: true, legalComments: 'none', write: false, charset: 'utf8',
+    // Nothing is looked for beside such a script: what it needs it is given.
+    define: { 'import.meta.url': '"about:blank"', ...more.define },
+    ...(more.plugins && { plugins: more.plugins }),
+    ...(more.loader && { loader: more.loader }),
+  });
+  return made.outputFiles[0].text.trim();
+}
