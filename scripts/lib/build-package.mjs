@@ -1,8 +1,10 @@
 // The npm package: one module, its types, the engine.
 import { execFileSync } from 'node:child_process';
-import { copyFileSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { copyFileSync, mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { build } from 'esbuild';
+
+import { version } from './release.mjs';
 
 export async function buildPackage(root, dist) {
   const out = join(dist, 'package');
@@ -28,10 +30,9 @@ export async function buildPackage(root, dist) {
 }
 
 function describe(root) {
-  const [, version] = /^version = "(.*)"$/m.exec(readFileSync(join(root, 'Cargo.toml'), 'utf8'));
   return {
     name: 'tagstrip',
-    version,
+    version: version(root),
     description: 'What a home-built vacuum-tube station does, worked out before it is soldered',
     license: 'MIT OR Apache-2.0',
     type: 'module',

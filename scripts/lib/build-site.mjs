@@ -4,7 +4,8 @@ import { dirname, join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { build } from 'esbuild';
 
-import { hash, sealRelease } from './release.mjs';
+import { buildElement } from './build-element.mjs';
+import { hash, sealRelease, version } from './release.mjs';
 import { wordsApart } from './words-apart.mjs';
 
 const COMMON = { bundle: true, format: 'esm', target: 'es2022', minify: true, legalComments: 'none', write: false };
@@ -29,7 +30,8 @@ export async function buildSite(root, dist, { catalogue, pages }) {
   const page = await parts(root, join(site, 'assets'), names);
   const style = named('style', 'css', await script('www/styles/index.css'));
 
-  const assets = { ...page, style };
+  const element = await buildElement(root, put, pages);
+  const assets = { ...page, style, element, release: version(root) };
   put('index.html', pages.indexPage(catalogue, assets));
   put('how-we-know/index.html', pages.knownPage(catalogue, assets, readFileSync(join(root, 'www/pages/tubes.tsv'), 'utf8')));
   for (const calculator of catalogue) {

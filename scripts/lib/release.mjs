@@ -9,8 +9,11 @@ import { filesUnder } from './sizes.mjs';
 /** SHA-256 in hexadecimal. */
 export const hash = (content) => createHash('sha256').update(content).digest('hex');
 
-/** What is kept on the device: all that a page asks for. The list of headers is for hosts. */
-const kept = (name) => name !== '_headers' && name !== 'service-worker.js';
+/** The release's number. */
+export const version = (root) => /^version = "(.*)"$/m.exec(readFileSync(join(root, 'Cargo.toml'), 'utf8'))[1];
+
+/** What is kept on the device: all that the site's own pages ask for, not what is there for other pages or for hosts. */
+const kept = (name) => !/^(_headers|service-worker\.js|element\.js|frame\/.*|v\/.*|(.*\/)?\.htaccess)$/.test(name);
 
 /** Writes the service worker for the files that stand in `site`. */
 export async function sealRelease(root, site) {

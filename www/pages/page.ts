@@ -9,7 +9,13 @@ export interface Assets {
   /** What the script imports at once. */
   readonly preload: readonly string[];
   readonly style: string;
+  /** The hash of the script that makes the element for other pages. */
+  readonly element: string;
+  /** The number of the release. */
+  readonly release: string;
 }
+
+export { FRAME_POLICY, framePage } from './frame-page.js';
 
 /** As strict as it goes; `frame-ancestors` works only as a header. */
 export const POLICY = [
@@ -55,7 +61,7 @@ ${[assets.script, ...assets.preload].map((name) => `<link rel="modulepreload" hr
 <script type="module" src="${root}/${assets.script}"></script>
 </head>
 <body>
-<ts-app id="main" ${attributes}>
+<ts-app id="main" ${attributes} release="${assets.release}" element="${assets.element}">
 ${body}
 </ts-app>
 </body>

@@ -1,0 +1,36 @@
+import type { TagStrip } from '../elements/embed/tag-strip.js';
+import { lugFrom } from '../elements/embed/attributes.js';
+import { fromHash } from '../elements/state/hash.js';
+import { isRecord } from '../elements/state/paths.js';
+
+/**
+ * The page in a frame: one calculator, by the same link as its own page. It tells the page around it how high it is, as
+ * `{tagstrip: 1, height}`, and takes `{tagstrip: 1, inputs}` from that page and from no other window.
+ */
+async function begin(): Promise<void> {
+  await customElements.whenDefined('tag-strip');
+  const element = document.querySelector('tag-strip') as TagStrip;
+  let calculator = '';
+  const show = async (): Promise<void> => {
+    const read = await fromHash(location.hash);
+    if (read === null || !('build' in read)) return;
+    const lug = read.build.lugs.find(({ id }) => id === read.at) ?? read.build.lugs[0];
+    if (lug === undefined) return;
+    ({ calculator } = lug);
+    element.take(lug);
+  };
+  const heard = ({ source, data }: MessageEvent<unknown>): void => {
+    if (source !== parent || parent === window || !isRecord(data) || data['tagstrip'] !== 1) return;
+    const lug = lugFrom(calculator, data['inputs'], data['position']);
+    if (lug !== null) element.take(lug);
+  };
+  const tell = (): void => { parent.postMessage({ tagstrip: 1, height: Math.ceil(document.documentElement.getBoundingClientRect().height) }, '*'); };
+  addEventListener('hashchange', () => void show());
+  addEventListener('message', heard);
+  new ResizeObserver(tell).observe(document.documentElement);
+  // A frame that is out of sight is not laid out by itself; its answers are there all the same.
+  element.addEventListener('answers', () => { setTimeout(tell, 200); });
+  await show();
+}
+
+void begin();
