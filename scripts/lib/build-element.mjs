@@ -35,6 +35,7 @@ export async function buildElement(root, put, pages) {
   const element = await inOne(root, 'www/pages/element-start.ts', { plugins: [ownMeasure, engineInside(root)], loader: { '.css': 'text' } });
   put('element.js', element);
   put('frame/frame.js', await inOne(root, 'www/pages/frame.ts'));
+  put('frame/holder.js', await inOne(root, 'www/pages/holder.ts'));
   put('frame/frame.css', readFileSync(join(root, 'www/styles/frame.css')));
   put('frame/index.html', pages.framePage('frame.js'));
   return integrity(element, 'sha384');

@@ -4,6 +4,7 @@ import { dirname, join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { build } from 'esbuild';
 
+import { brotli } from './sizes.mjs';
 import { buildElement } from './build-element.mjs';
 import { hash, sealRelease, version } from './release.mjs';
 import { wordsApart } from './words-apart.mjs';
@@ -34,11 +35,14 @@ export async function buildSite(root, dist, { catalogue, pages }) {
   const assets = { ...page, style, element, release: version(root) };
   put('index.html', pages.indexPage(catalogue, assets));
   put('how-we-know/index.html', pages.knownPage(catalogue, assets, readFileSync(join(root, 'www/pages/tubes.tsv'), 'utf8')));
+  const check = named('host-check', 'js', await script('www/pages/host-check.ts'));
+  const weighed = (...names) => names.reduce((sum, name) => sum + brotli(join(site, name)), 0);
+  const costs = { element: weighed('element.js'), frame: weighed('frame/index.html'), frameScripts: weighed('frame/frame.js', 'frame/frame.css', 'frame/holder.js') };
+  put('for-your-page/index.html', pages.keepersPage(catalogue, assets, costs, check, wasm));
   for (const calculator of catalogue) {
     const preload = [...assets.preload, ...assets.wordsFor(calculator.id)];
     put(`${calculator.id}/index.html`, pages.calculatorPage(calculator, catalogue, { ...assets, preload }));
   }
-  put('_headers', headers(pages.POLICY));
   await sealRelease(root, site);
 }
 
@@ -70,17 +74,4 @@ export async function words(root, dist) {
   const { init, catalogue } = await import(pathToFileURL(join(dist, 'package/index.js')));
   await init();
   return { catalogue: catalogue(), pages };
-}
-
-/** For hosts that read such a file: what a `meta` cannot say. */
-function headers(policy) {
-  return `/*
-  Content-Security-Policy: ${policy}; frame-ancestors 'self'
-  X-Content-Type-Options: nosniff
-  Referrer-Policy: no-referrer
-/service-worker.js
-  Cache-Control: no-cache
-/assets/*
-  Cache-Control: public, max-age=31536000, immutable
-`;
 }

@@ -3,9 +3,11 @@ import { copyFileSync, cpSync, mkdirSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 
 import { buildEngine } from './build-engine.mjs';
+import { buildHosting } from './build-hosting.mjs';
 import { buildOneFile } from './build-one-file.mjs';
 import { buildPackage } from './build-package.mjs';
 import { buildSite, words } from './build-site.mjs';
+import { version } from './release.mjs';
 import { report } from './sizes.mjs';
 
 const root = new URL('../..', import.meta.url).pathname;
@@ -18,6 +20,7 @@ await buildPackage(root, dist);
 const made = await words(root, dist);
 await buildSite(root, dist, made);
 await buildOneFile(root, dist, made);
+buildHosting(dist, version(root), made);
 for (const licence of ['LICENSE-MIT', 'LICENSE-APACHE']) copyFileSync(join(root, licence), join(dist, 'package', licence));
 cpSync(join(root, 'README.md'), join(dist, 'README.md'));
 report(dist);

@@ -17,7 +17,7 @@ export function filesUnder(folder) {
 
 /** Prints a line a file: bytes, bytes after brotli, name. */
 export function report(dist) {
-  const files = filesUnder(dist).filter((file) => /\.(js|wasm|css|html)$/.test(file));
+  const files = filesUnder(dist).filter((file) => /\.(js|wasm|css|html|zip)$/.test(file) && !file.includes('/site/v/'));
   for (const file of files) {
     console.log(`${String(statSync(file).size).padStart(8)} ${String(brotli(file)).padStart(8)}  ${relative(dist, file)}`);
   }

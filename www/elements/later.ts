@@ -7,6 +7,7 @@ import './pictures/ts-pictures.js';
 import './pins/ts-pins.js';
 import './preferences/ts-preferences.js';
 import './readings/ts-readings.js';
+import './share/ts-offer.js';
 import './share/ts-share.js';
 import './sheet/ts-sheet.js';
 import './wiring/ts-wiring.js';

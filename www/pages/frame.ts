@@ -24,7 +24,10 @@ async function begin(): Promise<void> {
     const lug = lugFrom(calculator, data['inputs'], data['position']);
     if (lug !== null) element.take(lug);
   };
-  const tell = (): void => { parent.postMessage({ tagstrip: 1, height: Math.ceil(document.documentElement.getBoundingClientRect().height) }, '*'); };
+  const tell = (): void => {
+    const height = Math.ceil(document.documentElement.getBoundingClientRect().height);
+    if (height > 0) parent.postMessage({ tagstrip: 1, height }, '*');
+  };
   addEventListener('hashchange', () => void show());
   addEventListener('message', heard);
   new ResizeObserver(tell).observe(document.documentElement);

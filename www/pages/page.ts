@@ -1,6 +1,7 @@
 import type { Dressed, Row } from '../words/index.js';
 import '../words/all.js';
-import { HOW_WE_KNOW, HOW_WE_KNOW_TITLE } from '../words/how-we-know.js';
+import { HOW_WE_KNOW, HOW_WE_KNOW_TITLE, type Section } from '../words/how-we-know.js';
+import { KEEPERS_HOST, KEEPERS_HOST_WAITS, KEEPERS_TITLE, keepersSections, type Costs } from '../words/keepers.js';
 import { SAY, wordsOf } from '../words/index.js';
 
 /** What a page loads, relative to the site's root. */
@@ -132,6 +133,7 @@ function shelf(all: readonly Dressed[], root: string): string {
 <ul>
 ${links.join('\n')}
 <li><a href="${root}/how-we-know/">${escaped(HOW_WE_KNOW_TITLE)}</a></li>
+<li><a href="${root}/for-your-page/">${escaped(KEEPERS_TITLE)}</a></li>
 </ul>
 </nav>`;
 }
@@ -160,18 +162,30 @@ function table(rows: string): string {
 
 const TUBES_TITLE = 'The fitted tubes';
 
-/** How far the figures were held against what others published. */
-export function knownPage(all: readonly Dressed[], assets: Assets, tubes: string): string {
-  const sections = HOW_WE_KNOW.map(
-    ({ heading, paragraphs }) => `<h2>${escaped(heading)}</h2>\n${paragraphs.map((line) => `<p>${escaped(line)}</p>`).join('\n')}`,
-  );
+/** A page of sentences, with no calculator and no script of ours. */
+function bookPage(title: string, inside: string, all: readonly Dressed[], assets: Assets): string {
   const body = `<main class="static">
-<h1>${escaped(HOW_WE_KNOW_TITLE)}</h1>
-${sections.join('\n')}
-<h2>${escaped(TUBES_TITLE)}</h2>
-${table(tubes)}
+<h1>${escaped(title)}</h1>
+${inside}
 ${shelf(all, '..')}
 </main>`;
-  const page = { title: `${HOW_WE_KNOW_TITLE}, ${SAY.site}`, summary: SAY.siteLine, root: '..', body };
+  const page = { title: `${title}, ${SAY.site}`, summary: SAY.siteLine, root: '..', body };
   return frame(page, assets, 'root=".."').replace(/<ts-app[^>]*>|<\/ts-app>/g, '').replace(/<script type="module".*\n|<link rel="modulepreload".*\n/g, '');
+}
+
+function sectionsText(sections: readonly Section[]): string {
+  return sections.map(({ heading, paragraphs }) => `<h2>${escaped(heading)}</h2>\n${paragraphs.map((line) => `<p>${escaped(line)}</p>`).join('\n')}`).join('\n');
+}
+
+/** How far the figures were held against what others published. */
+export function knownPage(all: readonly Dressed[], assets: Assets, tubes: string): string {
+  return bookPage(HOW_WE_KNOW_TITLE, `${sectionsText(HOW_WE_KNOW)}\n<h2>${escaped(TUBES_TITLE)}</h2>\n${table(tubes)}`, all, assets);
+}
+
+/** What a web keeper needs to know, and what this host sends. */
+export function keepersPage(all: readonly Dressed[], assets: Assets, costs: Costs, script: string, engine: string): string {
+  const host = `<h2>${escaped(KEEPERS_HOST)}</h2>
+<div id="host" role="status" data-engine="../${engine}"><p>${escaped(KEEPERS_HOST_WAITS)}</p></div>
+<script type="module" src="../${script}"></script>`;
+  return bookPage(KEEPERS_TITLE, `${sectionsText(keepersSections(costs))}\n@host@`, all, assets).replace('@host@', host);
 }

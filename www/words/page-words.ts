@@ -4,6 +4,7 @@ import { counted, list } from './plain.js';
 export const PAGE = {
   toAnswers: 'To the answers',
   keep: 'Keep and send on',
+  putOnPage: 'Put it on a page',
   bringBack: 'Bring back the build before this one',
   example: 'Open the example, an invented winter build',
   buildName: 'Name of the build',

@@ -15,6 +15,13 @@ export class PageAddress implements Address {
     return location.hash;
   }
 
+  /** Where a release stands for good; nothing for a page that is a single file. */
+  published(release: string): string {
+    if (this.#root === null || release === '') return '';
+    const place = `v/${release}/`;
+    return this.#root.href.endsWith(`/${place}`) ? this.#root.href : new URL(place, this.#root).href;
+  }
+
   /** The address of a calculator's page; of the build's own where none is said. */
   of(calculator: string): string {
     if (this.#root === null) return '#';

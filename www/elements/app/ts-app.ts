@@ -13,6 +13,7 @@ import { Session, type Notice } from '../state/session.js';
 import { viewOf } from '../state/view.js';
 import '../calculator/ts-calculator.js';
 import '../notice/ts-notice.js';
+import type { Way } from '../share/snippets.js';
 import type { TsSheet } from '../sheet/ts-sheet.js';
 import '../strip/ts-strip.js';
 import { PageAddress } from './address.js';
@@ -35,9 +36,12 @@ const PREPARE_AFTER = 1500;
 export class TsApp extends LitElement {
   static override styles = [ground, controls, appStyle];
 
-  static override properties = { calculator: {}, root: {}, engine: { attribute: false }, tick: { state: true }, said: { state: true }, aloud: { state: true } };
+  static override properties = { calculator: {}, root: {}, release: {}, element: {}, engine: { attribute: false }, tick: { state: true }, said: { state: true }, aloud: { state: true } };
   calculator = '';
   root: string | null = null;
+  /** The number of this release, and the hash of the script that makes its element for other pages. */
+  release = '';
+  element = '';
   engine: Engine | null = null;
   private tick = 0;
   private said: readonly Said[] = [];
@@ -116,7 +120,7 @@ export class TsApp extends LitElement {
     });
     return html`<div class="frame" @ts-choose=${(event: CustomEvent<string>) => { this.#go(event.detail); }} @ts-add=${(event: CustomEvent<string>) => { desk.add(event.detail); this.#went(); }}
       @ts-prefer=${(event: CustomEvent<Preferences>) => { this.#prefer(event.detail); }} @ts-print=${() => { this.#print(); }}
-      @ts-copy-link=${() => { void this.#copyLink(); }} @ts-copy-text=${() => { void this.#copyText(); }} @ts-save-file=${() => { this.#save(); }}
+      @ts-copy-link=${() => { void this.#copyLink(); }} @ts-copy-text=${() => { void this.#copyText(); }} @ts-copy-code=${(event: CustomEvent<Way>) => { void this.#copyCode(event.detail); }} @ts-save-file=${() => { this.#save(); }}
       @ts-open-file=${(event: CustomEvent<string>) => { this.#session?.openText(event.detail); this.#went(); }}
       @ts-bring-back=${() => { this.#session?.bringBack(); this.#went(); }} @ts-example=${() => { this.#session?.replace(EXAMPLE, 'speech'); this.#went(); }}>
       <nav aria-label="On this page"><header><a class="skip" href="#main" @click=${this.#skip}>${PAGE.toAnswers}</a></header></nav>
@@ -124,7 +128,7 @@ export class TsApp extends LitElement {
       <main tabindex="-1">
         ${this.said.map((said) => html`<ts-notice .text=${said.text} .action=${said.action} .close=${SAY.close} @ts-act=${() => { this.#act(said); }} @ts-dismiss=${() => { this.#unsay(said.key); }}></ts-notice>`)}
         ${at === '' ? html`<ts-build .desk=${desk} .tick=${this.tick} ?aside=${this.#session?.hasAside === true}></ts-build>`
-          : html`<ts-calculator .desk=${desk} .tick=${this.tick} .build=${build.name}></ts-calculator>`}
+          : html`<ts-calculator .desk=${desk} .tick=${this.tick} .build=${build.name} .keepers=${this.root === null ? '' : `${this.#address?.of('for-your-page') ?? ''}`}></ts-calculator>`}
       </main>
       <p class="aside" role="status" aria-live="polite">${this.aloud}</p></div>
       <ts-sheet></ts-sheet>`;
@@ -203,6 +207,18 @@ export class TsApp extends LitElement {
     this.#address?.write(hash, calculator);
     const done = await copy(location.href);
     this.#say({ key: 'copy', text: done ? SAY.file.copied : PAGE.linkInAddress, action: '' });
+  }
+
+  /** The markup that puts the open calculator on somebody's page. */
+  async #copyCode(way: Way): Promise<void> {
+    const desk = this.#desk;
+    const site = this.#address?.published(this.release) ?? '';
+    if (desk === null || site === '') return;
+    const { copyCode } = await import('../share/copy-code.js');
+    const page = this.renderRoot.querySelector('ts-calculator')?.shadowRoot;
+    const drawing = page?.querySelector('ts-drawing')?.renderRoot.querySelector('svg') ?? null;
+    const text = await copyCode(way, desk, { site, integrity: this.element, drawing });
+    if (text !== '') this.#say({ key: 'copy', text, action: '' });
   }
 
   async #copyText(): Promise<void> {

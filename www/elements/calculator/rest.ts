@@ -10,7 +10,7 @@ import '../disclosure/ts-disclosure.js';
 const NONE: readonly never[] = [];
 
 /** What stands below the form, each behind its heading; what is behind it is worked when it is opened. */
-export function restOf(view: View, desk: Desk, opened: ReadonlySet<string>): TemplateResult {
+export function restOf(view: View, desk: Desk, opened: ReadonlySet<string>, keepers: string): TemplateResult {
   const { outcome } = view.work;
   const { headings, settings } = SAY;
   const needs = (want: Want) => () => { desk.need([want]); };
@@ -21,6 +21,7 @@ export function restOf(view: View, desk: Desk, opened: ReadonlySet<string>): Tem
     <ts-disclosure .heading=${headings.wiring} @ts-disclose=${needs('wiring')}>${inside(headings.wiring, () => html`<ts-wiring .steps=${outcome?.wiring ?? NONE} .tubes=${view.circuit?.tubes ?? NONE} .way=${view.way}></ts-wiring>`)}</ts-disclosure>`;
   return html`<ts-disclosure .heading=${headings.worked}>${inside(headings.worked, () => html`<ts-worked .how=${view.words.how} .way=${view.way}></ts-worked>`)}</ts-disclosure>
     ${bench}
+    <ts-disclosure .heading=${PAGE.putOnPage}>${inside(PAGE.putOnPage, () => html`<ts-offer .keepers=${keepers}></ts-offer>`)}</ts-disclosure>
     <ts-disclosure .heading=${PAGE.keep}><ts-share></ts-share></ts-disclosure>
     <ts-disclosure .heading=${settings.title}>${inside(settings.title, () => html`<ts-preferences .preferences=${view.way}></ts-preferences>`)}</ts-disclosure>`;
 }

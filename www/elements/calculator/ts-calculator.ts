@@ -24,11 +24,13 @@ import { besideOf, keepInView } from './part-view.js';
 export class TsCalculator extends LitElement {
   static override styles = [ground, type, controls, hatching, calculatorStyle];
 
-  static override properties = { desk: { attribute: false }, tick: {}, build: {}, open: { state: true }, reference: { state: true } };
+  static override properties = { desk: { attribute: false }, tick: {}, build: {}, keepers: {}, open: { state: true }, reference: { state: true } };
   desk: Desk | null = null;
   tick = 0;
   /** The build's name, for the line under the title. */
   build = '';
+  /** The page for web keepers; empty where there is no site. */
+  keepers = '';
   private open: string | null = null;
   private reference = '';
   #at = '';
@@ -75,7 +77,7 @@ export class TsCalculator extends LitElement {
         <ts-pictures .view=${view}></ts-pictures>
         <div class="rest">
           <section class="values"><h2>${SAY.headings.values}</h2><ts-form .view=${view} .desk=${desk} .tick=${this.tick}></ts-form></section>
-          ${restOf(view, desk, this.#opened)}
+          ${restOf(view, desk, this.#opened, this.keepers)}
         </div>
       </div></div>`;
   }
