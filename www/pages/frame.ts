@@ -5,7 +5,7 @@ import { isRecord } from '../elements/state/paths.js';
 
 /**
  * The page in a frame: one calculator, by the same link as its own page. It tells the page around it how high it is, as
- * `{tagstrip: 1, height}`, and takes `{tagstrip: 1, inputs}` from that page and from no other window.
+ * `{tagstrip: 1, height}`, and what it answers, as `{tagstrip: 1, answers}`; it takes `{tagstrip: 1, inputs}` from that page and from no other window.
  */
 async function begin(): Promise<void> {
   await customElements.whenDefined('tag-strip');
@@ -32,7 +32,10 @@ async function begin(): Promise<void> {
   addEventListener('message', heard);
   new ResizeObserver(tell).observe(document.documentElement);
   // A frame that is out of sight is not laid out by itself; its answers are there all the same.
-  element.addEventListener('answers', () => { setTimeout(tell, 200); });
+  element.addEventListener('answers', ({ detail }: CustomEventInit<unknown>) => {
+    parent.postMessage({ tagstrip: 1, answers: detail }, '*');
+    setTimeout(tell, 200);
+  });
   await show();
 }
 

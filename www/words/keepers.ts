@@ -43,7 +43,7 @@ export function keepersSections(costs: Costs): readonly Section[] {
       heading: 'How it looks',
       paragraphs: [
         'Your page’s styles do not reach in, and these do not reach out. The element takes the width of its column, from 280 px up. theme="dark" or theme="system" sets the ground. Colours and letters can be set from outside by custom properties, such as tag-strip { --tagstrip-paper: #f4f1e8; --tagstrip-touch: #1a4480 }: paper, plate, ink, ink-2, edge, rule, copper, live, touch, wash, book and instrument. Its pieces have part names: frame, title, lead, drawing, cautions, values, foot.',
-        'Inputs are attributes by their path: plate_ohms="220k", positions.0.farads=".02", meter.range="250 V"; what is yes or no is written "~true" or "~false". position="2" turns the switch. Change an attribute and the answers follow. The element fires an event, answers, whose detail has calculator, inputs, answers, cautions and problems. A frame takes a message {tagstrip: 1, inputs: {…}} from the page around it.',
+        'Inputs are attributes by their path: plate_ohms="220k", positions.0.farads=".02", meter.range="250 V"; what is yes or no is written "~true" or "~false". position="2" turns the switch. Change an attribute and the answers follow. The element fires an event, answers, whose detail has calculator, inputs, answers, cautions and problems. A frame tells the same as a message {tagstrip: 1, answers: {…}}, and takes {tagstrip: 1, inputs: {…}} from the page around it.',
       ],
     },
     {
