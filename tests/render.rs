@@ -1,5 +1,6 @@
 //! Clips through whole stages: against the response, against harmonic balance, overdriven, refused, and bit for bit.
 
+mod common;
 #[path = "common/generate.rs"]
 mod generate;
 
@@ -78,6 +79,30 @@ fn small_tones_come_out_as_the_response_says() {
             }
         }
     }
+}
+
+/// Rows worked by numpy: the first three harmonics of 1 kHz, grid current included.
+#[cfg_attr(target_arch = "wasm32", wasm_bindgen_test)]
+#[cfg_attr(not(target_arch = "wasm32"), test)]
+fn a_loud_tone_bends_as_harmonic_balance_says() {
+    let rows = common::rows(include_str!("vectors/render_harmonics.tsv"));
+    assert_eq!(rows.len(), 6);
+    let (mut worst, mut faults) = (0.0_f64, Vec::new());
+    for row in rows {
+        let given = common::value(&serde_json::from_str(row[1]).expect("well-formed inputs"));
+        let out = rendered(&given, &tone(1000.0, 2.5), 1.0, false);
+        let got: [f64; 3] = amplitudes(&out.samples, 1000.0, 2.2, 0.2);
+        for (harmonic, got) in got.into_iter().enumerate() {
+            let want: f64 = row[4 + harmonic].parse().expect("a figure");
+            let off = 20.0 * (got / want).log10();
+            worst = worst.max(off.abs());
+            if off.abs() > 0.1 {
+                faults.push(format!("{} H{}: {got} for {want}, off {off:.3} dB", row[0], harmonic + 1));
+            }
+        }
+    }
+    println!("render.harmonics 6 worst {worst:.4}");
+    assert!(faults.is_empty(), "{}", faults.join("\n"));
 }
 
 #[cfg_attr(target_arch = "wasm32", wasm_bindgen_test)]

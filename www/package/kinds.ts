@@ -104,4 +104,9 @@ export interface Rendered {
   readonly peak_volts: number;
   /** Whether a grid reached its cathode's volts, where its current begins to bend the wave. */
   readonly grid_current: boolean;
+  /** As the ear weighs it (A), dB against 1 V rms. */
+  readonly loudness_db: number;
+  /** One-third octaves, and the level in each, dB against 1 V rms. */
+  readonly bands_hertz: Float64Array;
+  readonly bands_db: Float64Array;
 }

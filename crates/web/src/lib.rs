@@ -78,6 +78,9 @@ pub fn render(inputs: &JsValue, samples: &Float32Array, rate: f64, how: &JsValue
         ("rate", rendered.rate.into()),
         ("peak_volts", rendered.peak_volts.into()),
         ("grid_current", rendered.grid_current.into()),
+        ("loudness_db", rendered.heard.loudness_db.into()),
+        ("bands_hertz", Value::Series(hearing::HEARD.to_vec())),
+        ("bands_db", Value::Series(rendered.heard.bands_db.to_vec())),
     ]));
     Reflect::set(&out, &JsValue::from_str("samples"), &Float32Array::from(rendered.samples.as_slice()))?;
     Ok(out)

@@ -10,6 +10,7 @@ mod clip;
 mod index;
 mod mulaw;
 mod resample;
+mod spectrum;
 mod weighting;
 
 pub use bands::{BANDS, Band, COUNT, QUIET_DB, SPEECH, Spectrum, pink, total_db};
@@ -17,4 +18,5 @@ pub use clip::spoken_rms;
 pub use index::{Audibility, audible, intelligibility, worked};
 pub use mulaw::from_mulaw;
 pub use resample::resample;
+pub use spectrum::{HEARD, Heard, heard};
 pub use weighting::{a_weighting_db, exact_mid_band};

@@ -6,7 +6,7 @@ use super::{INPUTS, netlist::build};
 use crate::{
     calculators::{solved, triode::Rest},
     circuit::Audio,
-    hearing::{resample, spoken_rms},
+    hearing::{Heard, heard, resample, spoken_rms},
     value::{Inputs, Problem, Value, check, code},
 };
 
@@ -45,6 +45,8 @@ pub struct Rendered {
     pub peak_volts: f64,
     /// Whether a grid reached its cathode's volts, where its current begins to bend the wave.
     pub grid_current: bool,
+    /// How loud, and what is in it.
+    pub heard: Heard,
     /// The most tries that one step took, and how many steps needed the bracket.
     pub tries: (u32, u32),
 }
@@ -96,7 +98,8 @@ fn through(inputs: &Inputs, samples: &[f32], rate: f64, how: How) -> Result<Rend
         }
     }
     let grid_current = audio.highest_grid() >= 0.0;
-    Ok(Rendered { samples: out, rate: RATE, peak_volts, grid_current, tries: audio.tries() })
+    let heard = heard(&out, RATE);
+    Ok(Rendered { heard, samples: out, rate: RATE, peak_volts, grid_current, tries: audio.tries() })
 }
 
 /// A figure that may be left out; nothing where it is none.
