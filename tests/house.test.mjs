@@ -38,7 +38,8 @@ const MAY_USE = {
   tube: ['value', 'quantity'],
   circuit: ['tube', 'value', 'quantity'],
   hearing: [],
-  calculators: ['hearing', 'circuit', 'tube', 'value', 'quantity'],
+  coil: [],
+  calculators: ['hearing', 'coil', 'circuit', 'tube', 'value', 'quantity'],
 };
 
 test('arrows between the modules of the core run one way', () => {

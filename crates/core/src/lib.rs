@@ -6,6 +6,7 @@
 //! - [`value`]: what goes in and comes out: values, field tables, problems;
 //! - [`quantity`]: reading figures as people write them, preferred values, markings;
 //! - [`circuit`]: parts and nodes to a dc point, a response and a periodic state;
+//! - [`coil`]: inductance, loss and self-capacitance of single-layer coils;
 //! - [`tube`]: current laws, the table of tubes, fitting to data-sheet points;
 //! - [`hearing`]: speech in noise;
 //! - [`calculators`]: one file per calculator.
@@ -16,6 +17,7 @@ extern crate alloc;
 
 pub mod calculators;
 pub mod circuit;
+pub mod coil;
 pub mod hearing;
 pub mod quantity;
 mod text;
