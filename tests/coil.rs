@@ -3,9 +3,12 @@
 mod common;
 
 use common::{Within, check, rows};
+use serde_json::json;
+use tagstrip_core::calculators::{Want, work};
 use tagstrip_core::coil::{
     MU, Winding, copper_ohm_metres, gap_term, loops, nagaoka, phi, self_farads, skin, skin_depth, turns_term,
 };
+use tagstrip_core::value::Value;
 #[cfg(target_arch = "wasm32")]
 use wasm_bindgen_test::wasm_bindgen_test;
 
@@ -166,5 +169,127 @@ fn a_link_couples_as_two_current_sheets_do() {
         let more = 0.25e3 * MU * f[0] * (strips(f[2] + f[4]) - strips(f[2]) - strips(f[4]));
         let want = if beside { f[6] - more } else { f[6] };
         hold(got, want, Within::Relative(if beside { 1e-3 } else { 4e-3 }), &format!("{row:?}"));
+    }
+}
+
+fn worked(inputs: &serde_json::Value) -> Value {
+    let outcome = work("coil", &common::value(inputs), Want::USUAL);
+    outcome.unwrap_or_else(|problems| panic!("{inputs}: {problems:?}")).get("answers").cloned().expect("answers")
+}
+
+fn answer(answers: &Value, path: &str) -> f64 {
+    common::at(answers, path).and_then(Value::number).unwrap_or_else(|| panic!("{path} in {answers:?}"))
+}
+
+/// Medhurst's factor is defined on the formula for a thin skin. The whole Bessel figure times his factor, the next column,
+/// counts the wire's curvature for the neighbours' field as for its own, where it works the other way: it stays above.
+#[cfg_attr(target_arch = "wasm32", wasm_bindgen_test)]
+#[cfg_attr(not(target_arch = "wasm32"), test)]
+fn loss_and_self_resonance_are_as_computed_outside() {
+    for row in rows(include_str!("vectors/coil_loss.tsv")) {
+        let f = figures(&row);
+        let answers = worked(&json!({
+            "form_diameter": 1e-3 * (f[0] - f[3]), "wire": {"diameter": 1e-3 * f[3]}, "turns": f[1],
+            "pitch": 1e-3 * f[2], "hertz": 1e6 * f[4], "taps": [],
+        }));
+        hold(answer(&answers, "wire_length"), f[5], Within::Relative(1e-6), "wire");
+        hold(answer(&answers, "dc_ohms"), f[6], Within::Relative(2e-5), "dc");
+        let ohms = answer(&answers, "rf_ohms");
+        hold(ohms, f[7], Within::Relative(0.02), "loss");
+        assert!(ohms < f[8], "{row:?}: {ohms}");
+        hold(1e6 * answer(&answers, "henries"), f[9], Within::Relative(1.5e-3), "inductance");
+        hold(1e12 * answer(&answers, "self_farads"), f[10], Within::Relative(1e-5), "self-capacitance");
+        hold(1e-6 * answer(&answers, "self_resonant_hertz"), f[11], Within::Relative(1e-3), "resonance");
+        hold(1e6 * answer(&answers, "effective_henries"), f[12], Within::Relative(1.5e-3), "effective");
+    }
+}
+
+#[cfg_attr(target_arch = "wasm32", wasm_bindgen_test)]
+#[cfg_attr(not(target_arch = "wasm32"), test)]
+fn a_measured_resonance_corrects_the_turns() {
+    let coil =
+        json!({"form_diameter": 0.05, "wire": {"awg": 18}, "turns": 30, "pitch": 0.002, "hertz": 3.6e6, "taps": []});
+    let plain = worked(&coil);
+    // A coil that is 4 % low resonates with 100 pF where 1/ω² = 0.96·L·(C + C₀).
+    let (henries, own) = (0.96 * answer(&plain, "henries"), answer(&plain, "self_farads"));
+    let at = |farads: f64| 0.5 / (std::f64::consts::PI * (henries * farads).sqrt());
+    let mut one = coil.clone();
+    one["measured_farads"] = json!(100e-12);
+    one["measured_hertz"] = json!(at(100e-12 + own));
+    let one = worked(&one);
+    hold(answer(&one, "correction"), 0.96, Within::Relative(1e-3), "one reading");
+    let more = answer(&one, "corrected_turns");
+    assert!(more > 30.5 && more < 32.0, "{more}");
+    // The same coil with an unknown 23 pF across it, read twice.
+    let mut two = coil.clone();
+    two["measured_farads"] = json!(100e-12);
+    two["measured_hertz"] = json!(at(123e-12));
+    two["second_farads"] = json!(300e-12);
+    two["second_hertz"] = json!(at(323e-12));
+    let two = worked(&two);
+    hold(answer(&two, "correction"), 0.96, Within::Relative(1e-3), "two readings");
+    hold(answer(&two, "stray_farads"), 23e-12, Within::Relative(1e-6), "stray");
+}
+
+#[cfg_attr(target_arch = "wasm32", wasm_bindgen_test)]
+#[cfg_attr(not(target_arch = "wasm32"), test)]
+fn a_wanted_inductance_comes_in_whole_turns_with_what_mends_the_rest() {
+    let coil = json!({"form_diameter": 0.04, "wire": {"awg": 18}, "henries": 10e-6, "pitch": 0.002, "hertz": 3.6e6, "taps": []});
+    let answers = worked(&coil);
+    let turns = answer(&answers, "turns");
+    hold(turns.fract(), 0.0, Within::Absolute(0.0), "whole");
+    let again = |turns: f64, pitch: f64| {
+        let mut inputs = coil.clone();
+        inputs.as_object_mut().unwrap().remove("henries");
+        inputs["turns"] = json!(turns);
+        inputs["pitch"] = json!(pitch);
+        answer(&worked(&inputs), "henries")
+    };
+    let exact = answer(&answers, "exact_turns");
+    hold(again(exact, 0.002), 10e-6, Within::Relative(1e-9), "exact turns");
+    let fixed = again(answer(&answers, "fix_turns"), answer(&answers, "fix_pitch"));
+    hold(fixed, 10e-6, Within::Relative(1e-9), "spread");
+    let off = 100.0 * (again(turns, 0.002) / 10e-6 - 1.0);
+    hold(answer(&answers, "rounding_percent"), off, Within::Absolute(1e-9), "rounding");
+}
+
+#[cfg_attr(target_arch = "wasm32", wasm_bindgen_test)]
+#[cfg_attr(not(target_arch = "wasm32"), test)]
+fn bands_find_their_turns_and_cores_theirs() {
+    let mut coil = json!({"form_diameter": 0.05, "wire": {"awg": 16}, "turns": 24, "pitch": 0.003, "hertz": 7e6, "taps": [5, 12.5]});
+    let taps = worked(&coil);
+    for shorted in [false, true] {
+        let band = |tap: f64| {
+            let omega = 2.0 * std::f64::consts::PI * 7e6;
+            json!({"hertz": 7e6, "farads": 1.0 / (omega * omega * tap)})
+        };
+        coil["tap_use"] = json!(if shorted { "shorted" } else { "open" });
+        let taps = if shorted { worked(&coil) } else { taps.clone() };
+        coil["bands"] = json!([band(answer(&taps, "tap_henries.0")), band(answer(&taps, "tap_henries.1")), band(1e-3)]);
+        let bands = worked(&coil);
+        hold(answer(&bands, "band_turns.0"), 5.0, Within::Absolute(1e-6), "first band");
+        hold(answer(&bands, "band_turns.1"), 12.5, Within::Absolute(1e-6), "second band");
+        assert_eq!(common::at(&bands, "band_turns.2"), Some(&Value::Null));
+    }
+    check(include_str!("vectors/coil_toroid.tsv"), Within::Absolute(5e-3), |[henries, core]: [f64; 2]| {
+        let inputs = json!({"henries": 1e-6 * henries, "core_henries": 1e-9 * core, "taps": []});
+        answer(&worked(&inputs), "core_turns")
+    });
+}
+
+#[cfg_attr(target_arch = "wasm32", wasm_bindgen_test)]
+#[cfg_attr(not(target_arch = "wasm32"), test)]
+fn what_cannot_be_wound_is_said_with_its_field() {
+    for (inputs, field, code) in [
+        (json!({"pitch": 0.001}), "pitch", "no_solution"),
+        (json!({"turns_per_metre": 1000}), "turns_per_metre", "no_solution"),
+        (json!({"winding_length": 0.02}), "winding_length", "no_solution"),
+        (json!({"wire": {"diameter": 0.001, "overall_diameter": 0.0009}}), "wire.overall_diameter", "too_small"),
+        (json!({"taps": [3, 40]}), "taps[1]", "not_below"),
+        (json!({"henries": 1.0, "taps": []}), "henries", "no_solution"),
+        (json!({"henries": 1e-9, "form_diameter": 3.0, "taps": []}), "henries", "no_solution"),
+    ] {
+        let problems = work("coil", &common::value(&inputs), Want::USUAL).expect_err("refused");
+        assert_eq!((problems[0].field.as_str(), problems[0].code), (field, code), "{inputs}");
     }
 }

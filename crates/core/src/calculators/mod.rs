@@ -1,6 +1,7 @@
 //! The calculators: each one a field table, a circuit or a formula, and an outcome.
 
 mod bench;
+mod coil;
 mod fields;
 mod filter;
 mod marking;
@@ -40,7 +41,7 @@ pub struct Calculator {
 
 /// Every calculator, in the order of the shelf.
 pub static CALCULATORS: &[&Calculator] =
-    &[&marking::MARKING, &filter::FILTER, &stage::STAGE, &voice::VOICE, &tube::TUBE];
+    &[&marking::MARKING, &filter::FILTER, &stage::STAGE, &voice::VOICE, &tube::TUBE, &coil::COIL];
 
 /// The whole catalogue, without the words: `[{id, group, inputs[], answers[]}]`.
 #[must_use]

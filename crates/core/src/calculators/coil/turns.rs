@@ -1,0 +1,79 @@
+use alloc::{vec, vec::Vec};
+
+use super::make::Make;
+use crate::value::Problem;
+
+/// Halvings: a turn of a thousand to better than a billionth.
+const HALVINGS: usize = 44;
+
+/// Where a rising function of the turns reaches 0, between `least` and `most`; none where it does not.
+pub(super) fn reached((mut least, mut most): (f64, f64), over: impl Fn(f64) -> f64) -> Option<f64> {
+    if over(least) > 0.0 || over(most) < 0.0 {
+        return None;
+    }
+    for _ in 0..HALVINGS {
+        let middle = 0.5 * (least + most);
+        if over(middle) < 0.0 {
+            least = middle;
+        } else {
+            most = middle;
+        }
+    }
+    Some(0.5 * (least + most))
+}
+
+/// Inductance of `turns` of the make, whatever their number.
+pub(super) struct Amount<'a> {
+    make: &'a Make,
+    inner: f64,
+}
+
+impl<'a> Amount<'a> {
+    pub fn new(make: &'a Make, inner: f64) -> Self {
+        Amount { make, inner }
+    }
+
+    pub fn henries(&self, turns: f64) -> f64 {
+        self.make.winding(turns, self.inner).henries(turns)
+    }
+
+    /// The turns that give `henries`, from a twentieth up to the most that have room.
+    pub fn turns(&self, henries: f64) -> Option<f64> {
+        reached((0.05, self.make.most_turns()), |turns| self.henries(turns) - henries)
+    }
+}
+
+/// What a wanted inductance comes to in whole turns.
+pub(super) struct Whole {
+    /// The nearest whole number.
+    pub turns: f64,
+    /// The turns that would give it to the last digit.
+    pub exact: f64,
+    /// Turns, and the pitch at which they give it: these turns where there is room, else one more, spread.
+    pub fix: Option<(f64, f64)>,
+}
+
+/// # Errors
+/// `no_solution` where a single turn has far too much, or where the most turns have too little.
+pub(super) fn whole(make: &Make, inner: f64, henries: f64) -> Result<Whole, Vec<Problem>> {
+    let amount = Amount::new(make, inner);
+    let most = libm::floor(make.most_turns());
+    let Some(exact) = amount.turns(henries) else {
+        let reason = if amount.henries(0.05) > henries { "less_than_a_turn" } else { "too_many_turns" };
+        return Err(vec![Problem::no_solution("henries", reason)]);
+    };
+    if most < 1.0 {
+        return Err(vec![Problem::no_solution("winding_length", "turns_overlap")]);
+    }
+    let low = f64::max(libm::floor(exact), 1.0).min(most);
+    let high = f64::min(low + 1.0, most);
+    let off = |turns: f64| libm::fabs(amount.henries(turns) - henries);
+    let turns = if off(high) < off(low) { high } else { low };
+    let at = |turns: f64, pitch: f64| make.at_pitch(pitch, turns, inner).henries(turns);
+    // The more the turns are spread the less they have: from touching to half as far again.
+    let fix = [turns, turns + 1.0].into_iter().find_map(|turns| {
+        let range = (make.overall, 1.5 * make.pitch(turns));
+        reached(range, |pitch| henries - at(turns, pitch)).map(|pitch| (turns, pitch))
+    });
+    Ok(Whole { turns, exact, fix })
+}
