@@ -1,3 +1,4 @@
+import { COIL } from './coil.js';
 import { FILTER } from './filter.js';
 import type { CalculatorWords } from './kinds.js';
 import { MARKING } from './marking.js';
@@ -6,4 +7,4 @@ import { TUBE } from './tube.js';
 import { VOICE } from './voice.js';
 
 /** The words of every calculator, in the order of the shelf. */
-export const CALCULATORS: readonly CalculatorWords[] = [VOICE, STAGE, FILTER, TUBE, MARKING];
+export const CALCULATORS: readonly CalculatorWords[] = [VOICE, STAGE, FILTER, TUBE, COIL, MARKING];

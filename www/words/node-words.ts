@@ -23,6 +23,8 @@ const NODES: Readonly<Record<string, string>> = {
   a: 'switch common, A',
   b: 'top of Level, B',
   common: 'common',
+  cold_end: 'cold end',
+  hot_end: 'hot end',
   top: 'top',
   wiper: 'wiper',
   bottom: 'bottom',
@@ -69,7 +71,7 @@ export function joinWords(from: string, to: string, part: string | null | undefi
 }
 
 /** Terminals that are there by themselves; every other node without a pin needs a tie point. */
-const STANDING = new Set(['ground', 'supply', 'B+', 'heater_a', 'heater_b', 'output', 'source', 'mic', 'grid_return']);
+const STANDING = new Set(['ground', 'supply', 'B+', 'heater_a', 'heater_b', 'output', 'source', 'mic', 'grid_return', 'cold_end', 'hot_end']);
 
 function tiePoint(node: string): string {
   return STANDING.has(node) ? nodeName(node) : `tie point, ${nodeName(node)}`;
@@ -80,6 +82,8 @@ function nodeName(node: string): string {
   if (known !== undefined) return known;
   const throws = /^throw_(\d+)$/.exec(node);
   if (throws !== null) return `switch throw ${throws[1]}`;
+  const tap = /^tap_(\d+)$/.exec(node);
+  if (tap !== null) return `tap ${tap[1]}`;
   const inside = /^m(\d+)$/.exec(node);
   if (inside !== null) return `inner node ${inside[1]}`;
   const rung = /^n(\d+)$/.exec(node);

@@ -12,6 +12,9 @@ const NULLS: Readonly<Record<string, string>> = {
   no_bound: 'It goes on rising to the end of the range.',
   no_output: 'Nothing comes out that it could be held against.',
   no_cure: 'No capacitor up to 0.1 F does it.',
+  past_resonance: 'At and above its own resonance the coil is no inductance.',
+  beyond_coil: 'The whole coil has too little for it.',
+  no_turns: 'No number of turns that has room comes to it.',
   not_printed: 'The sheet prints none at this point.',
 };
 

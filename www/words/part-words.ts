@@ -39,6 +39,8 @@ const ROLES: Readonly<Record<string, string>> = {
   branch_coil: 'coil',
   meter: 'meter',
   block: 'dc block',
+  coil_form: 'form to wind on',
+  coil_wire: 'wire of the coil',
 };
 
 /** The roles that have a word. */
@@ -54,6 +56,8 @@ const KINDS: Readonly<Record<string, string>> = {
   triode: 'tube',
   tube: 'tube',
   terminal: 'terminal',
+  pipe: 'pipe',
+  wire: 'wire',
 };
 
 /** The kinds of part that have a word. */

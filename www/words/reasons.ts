@@ -12,6 +12,10 @@ const REASONS: Readonly<Record<string, (where: string) => string>> = {
   no_such_corner: () => 'no value of that part puts the corner there. Choose another part or another corner.',
   undetermined: () =>
     'the points leave the tube open: too few, too much alike, or without transconductance, plate resistance or mu. Add one that differs.',
+  turns_overlap: () => 'the turns lie over each other. Spread them further, or take thinner wire or fewer turns.',
+  less_than_a_turn: () => 'a twentieth of a turn has more than that. Take a thinner form.',
+  too_many_turns: () => 'the most turns that have room have less than that. Take a larger form, or set them closer.',
+  readings_disagree: () => 'the two dips contradict each other: the larger capacitor must give the lower frequency.',
   outside_law: () => 'no triode passes near these points. Look at the units, and at the minus before the grid volts.',
 };
 

@@ -97,7 +97,7 @@ static ANSWERS: &[Answer] = &[
     Answer::quantity("link_henries", Unit::Henry).optional(),
     Answer::quantity("correction", Unit::One).optional(),
     Answer::quantity("stray_farads", Unit::Farad).optional(),
-    Answer::quantity("corrected_turns", Unit::One).optional().null_means("out_of_reach"),
+    Answer::quantity("corrected_turns", Unit::One).optional().null_means("no_turns"),
     Answer::quantity("core_turns", Unit::One).optional(),
     Answer::other("template", "record"),
 ];
