@@ -2,15 +2,51 @@
 import { execFileSync } from 'node:child_process';
 import { readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { pathToFileURL } from 'node:url';
 
 const TARGET = 'wasm32-unknown-unknown';
 
+/** The shelves whose calculators are compiled by themselves too, so that a page need not wait for the others. */
+const SHELVES = ['audio', 'networks', 'power'];
+
 /** Leaves `tagstrip.js`, its types and `tagstrip.wasm` in www/package/wasm. */
 export function buildEngine(root) {
-  const target = process.env.CARGO_TARGET_DIR ?? join(root, 'target');
   const out = join(root, 'www/package/wasm');
+  bound(root, out, []);
+  renewable(out);
+}
+
+/** Engines of one shelf each, with the calculators that are in them; the loader of the whole serves them too. */
+export async function buildParts(root) {
+  const whole = join(root, 'www/package/wasm');
+  const loader = await import(pathToFileURL(join(whole, 'tagstrip.js')).href);
+  const opened = (bytes) => {
+    loader.renew(new WebAssembly.Module(bytes));
+    return loader.catalogue();
+  };
+  const parts = SHELVES.map((shelf) => {
+    const out = join(targetOf(root), 'parts', shelf);
+    bound(root, out, ['--no-default-features', '--features', shelf]);
+    const bytes = readFileSync(join(out, 'tagstrip.wasm'));
+    return { shelf, bytes, ids: opened(bytes).map(({ id }) => id), answers: answersOf(loader, opened(bytes)) };
+  });
+  const catalogue = opened(readFileSync(join(whole, 'tagstrip.wasm')));
+  for (const { shelf, ids, answers } of parts) {
+    const all = answersOf(loader, catalogue.filter(({ id }) => ids.includes(id)));
+    if (all !== answers) throw new Error(`the engine of ${shelf} answers otherwise than the whole`);
+  }
+  return { parts, catalogue };
+}
+
+const answersOf = (loader, calculators) => JSON.stringify(calculators.map(({ id }) => loader.work(id, {}, ['answers', 'cautions', 'parts'])));
+
+const targetOf = (root) => process.env.CARGO_TARGET_DIR ?? join(root, 'target');
+
+/** Compiles the engine with some features and binds it. */
+function bound(root, out, features) {
+  const target = targetOf(root);
   const run = (command, args) => execFileSync(command, args, { cwd: root, stdio: ['ignore', 'inherit', 'inherit'] });
-  run('cargo', ['build', '--quiet', '--profile', 'engine', '--package', 'tagstrip-web', '--target', TARGET]);
+  run('cargo', ['build', '--quiet', '--profile', 'engine', '--package', 'tagstrip-web', '--target', TARGET, ...features]);
   rmSync(out, { recursive: true, force: true });
   run(join(target, 'tools/bindings'), [
     '--target', 'web', '--remove-name-section', '--remove-producers-section',
@@ -19,7 +55,6 @@ export function buildEngine(root) {
   ]);
   renameSync(join(out, 'tagstrip_bg.wasm'), join(out, 'tagstrip.wasm'));
   rmSync(join(out, 'tagstrip_bg.wasm.d.ts'));
-  renewable(out);
 }
 
 /**

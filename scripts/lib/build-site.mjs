@@ -11,7 +11,7 @@ import { wordsApart } from './words-apart.mjs';
 
 const COMMON = { bundle: true, format: 'esm', target: 'es2022', minify: true, legalComments: 'none', write: false };
 
-export async function buildSite(root, dist, { catalogue, pages }) {
+export async function buildSite(root, dist, { catalogue, pages }, engine) {
   const site = join(dist, 'site');
   const put = (name, content) => {
     const file = join(site, name);
@@ -27,7 +27,9 @@ export async function buildSite(root, dist, { catalogue, pages }) {
 
   const wasm = named('engine', 'wasm', readFileSync(join(root, 'www/package/wasm/tagstrip.wasm')));
   const worker = named('worker', 'js', await script('www/engine/worker.ts'));
-  const names = { WORKER: beside(worker), WASM: beside(wasm) };
+  const shelves = engine.parts.map(({ shelf, bytes, ids }) => ({ ids, wasm: `./${named(`engine-${shelf}`, 'wasm', bytes).slice('assets/'.length)}` }));
+  const table = named('catalogue', 'json', JSON.stringify(engine.catalogue));
+  const names = { WORKER: beside(worker), WASM: beside(wasm), SHELVES: JSON.stringify(shelves), CATALOGUE: beside(table) };
   const page = await parts(root, join(site, 'assets'), names);
   const style = named('style', 'css', await script('www/styles/index.css'));
 

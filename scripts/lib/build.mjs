@@ -2,7 +2,7 @@
 import { copyFileSync, cpSync, mkdirSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 
-import { buildEngine } from './build-engine.mjs';
+import { buildEngine, buildParts } from './build-engine.mjs';
 import { buildHosting } from './build-hosting.mjs';
 import { buildOneFile } from './build-one-file.mjs';
 import { buildPackage } from './build-package.mjs';
@@ -18,7 +18,7 @@ rmSync(dist, { recursive: true, force: true });
 mkdirSync(dist, { recursive: true });
 await buildPackage(root, dist);
 const made = await words(root, dist);
-await buildSite(root, dist, made);
+await buildSite(root, dist, made, await buildParts(root));
 await buildOneFile(root, dist, made);
 buildHosting(dist, version(root), made);
 for (const licence of ['LICENSE-MIT', 'LICENSE-APACHE']) copyFileSync(join(root, licence), join(dist, 'package', licence));

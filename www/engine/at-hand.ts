@@ -15,13 +15,16 @@ const TURNS = 16;
  */
 export class AtHand {
   readonly #make: () => Transport;
+  readonly #ids: readonly string[] | undefined;
   /** How many calls of each kind in a row were slow. */
   readonly #slow = new Map<string, number>();
   #transport: Transport | undefined;
   #asked = false;
 
-  constructor(make: () => Transport) {
+  /** `ids` are the calculators that it has, where those are not all. */
+  constructor(make: () => Transport, ids?: readonly string[]) {
     this.#make = make;
+    this.#ids = ids;
   }
 
   /** Makes it, a little later, the first time that it is called. */
@@ -42,6 +45,7 @@ export class AtHand {
   }
 
   takes<N extends Name>(name: N, first: unknown): boolean {
+    if (name === 'work' && this.#ids?.includes(String(first)) === false) return false;
     return this.#transport !== undefined && (this.#slow.get(kindOf(name, first)) ?? 0) < IN_A_ROW;
   }
 

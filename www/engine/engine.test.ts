@@ -4,6 +4,7 @@ import { mock, test } from 'node:test';
 
 import { ByWorker } from './by-worker.js';
 import { Direct } from './direct.js';
+import { Parted } from './parted.js';
 import { Engine, Lost, pageEngine, Refused } from './index.js';
 import type { Asked, Told, Transport } from './protocol.js';
 
@@ -152,6 +153,19 @@ test('a source that does not arrive is said, and asked for again by the next cal
 
 test('pageEngine takes the direct way where there is no Worker', async () => {
   assert.equal(typeof Worker, 'undefined');
-  const engine = pageEngine(() => { throw new Error('never'); }, () => bytes as unknown as URL);
+  const engine = pageEngine({ worker: () => { throw new Error('never'); }, wasm: () => bytes as unknown as URL });
   assert.ok((await engine.catalogue()).length >= 5);
+});
+
+test('a part answers for its own calculators, and the whole is made only when another is wanted', async () => {
+  let made = 0;
+  const named = (name: string): Transport => ({ call: (call, ...args) => Promise.resolve(`${name} ${call} ${String(args[0])}` as never) });
+  const parted = new Parted({ part: named('part'), ids: ['voice'], whole: () => { made += 1; return named('whole'); }, catalogue: () => Promise.resolve([]) });
+  assert.equal(await parted.call('work', 'voice', {}, []), 'part work voice');
+  assert.equal(await parted.call('read', '4k7', 'Ω'), 'part read 4k7');
+  assert.deepEqual(await parted.call('catalogue'), []);
+  assert.equal(made, 0);
+  assert.equal(await parted.call('work', 'coil', {}, []), 'whole work coil');
+  assert.equal(await parted.call('work', 'tank', {}, []), 'whole work tank');
+  assert.equal(made, 1);
 });

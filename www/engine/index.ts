@@ -1,6 +1,7 @@
 import type { BareCalculator, BareOutcome, BareReading, Figures } from '../package/kinds.js';
 import { AtHand } from './at-hand.js';
 import { ByWorker } from './by-worker.js';
+import { Parted } from './parted.js';
 import { Lost, type Calls, type Name, type Steps, type Transport } from './protocol.js';
 
 export { Lost, Refused, type Steps } from './protocol.js';
@@ -9,7 +10,7 @@ export { Lost, Refused, type Steps } from './protocol.js';
 export class Engine {
   #transport: Transport;
   readonly #fallback: (() => Transport) | undefined;
-  readonly #atHand: AtHand | undefined;
+  #atHand: AtHand | undefined;
   #answered = false;
   #bare: Promise<readonly BareCalculator[]> | undefined;
 
@@ -59,7 +60,11 @@ export class Engine {
       return given;
     } catch (fault) {
       if (!(fault instanceof Lost) || this.#answered || this.#fallback === undefined) throw fault;
-      if (this.#transport === transport) this.#transport = this.#fallback();
+      if (this.#transport === transport) {
+        this.#transport = this.#fallback();
+        // One page holds one engine.
+        this.#atHand = undefined;
+      }
       return call(this.#transport);
     }
   }
@@ -86,8 +91,25 @@ class Fetched implements Transport {
   }
 }
 
-/** The engine of a page: in a worker where there can be one, else in the page. */
-export function pageEngine(worker: () => Worker, wasm: () => URL): Engine {
-  const direct = (): Transport => new Fetched(async () => new (await import('./direct.js')).Direct(wasm));
-  return typeof Worker === 'undefined' ? new Engine(direct()) : new Engine(new ByWorker(worker), direct, new AtHand(direct));
+/** Where the built files of an engine are. */
+export interface Built {
+  readonly wasm: () => URL;
+  readonly worker: () => Worker;
+}
+
+/** The files of a part, its calculators, and the catalogue of all. */
+export interface BuiltPart extends Built {
+  readonly ids: readonly string[];
+  readonly catalogue: () => Promise<readonly BareCalculator[]>;
+}
+
+/** The engine of a page: in a worker where there can be one, else in the page; a part of it first where there is one. */
+export function pageEngine(whole: Built, part?: BuiltPart): Engine {
+  const direct = ({ wasm }: Built) => (): Transport => new Fetched(async () => new (await import('./direct.js')).Direct(wasm));
+  if (typeof Worker === 'undefined') return new Engine(direct(whole)());
+  const all = (): Transport => new ByWorker(whole.worker);
+  if (part === undefined) return new Engine(all(), direct(whole), new AtHand(direct(whole)));
+  const { ids, catalogue } = part;
+  const parted = new Parted({ part: new ByWorker(part.worker), ids, whole: all, catalogue });
+  return new Engine(parted, direct(whole), new AtHand(direct(part), ids));
 }

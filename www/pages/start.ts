@@ -1,17 +1,33 @@
 import '../elements/app/ts-app.js';
-import { pageEngine } from '../engine/index.js';
+import { pageEngine, type Built, type BuiltPart } from '../engine/index.js';
+import type { BareCalculator } from '../package/kinds.js';
 import { keepOnDevice } from './releases.js';
 import { scriptAddress } from './trusted.js';
 
 /** Names of the built files, relative to this script. Filled in by the build. */
 declare const WORKER: string;
 declare const WASM: string;
+declare const SHELVES: readonly { readonly ids: readonly string[]; readonly wasm: string }[];
+declare const CATALOGUE: string;
 
-const wasm = (): URL => new URL(WASM, import.meta.url);
-const worker = (): Worker => new Worker(scriptAddress(`${WORKER}?${WASM}`), { type: 'module' });
+const built = (wasm: string): Built => ({
+  wasm: () => new URL(wasm, import.meta.url),
+  worker: () => new Worker(scriptAddress(`${WORKER}?${wasm}`), { type: 'module' }),
+});
+
+const catalogue = async (): Promise<readonly BareCalculator[]> => {
+  const response = await fetch(new URL(CATALOGUE, import.meta.url));
+  return (await response.json()) as readonly BareCalculator[];
+};
+
+/** The engine of the calculator's own shelf, which is smaller. */
+function partFor(calculator: string): BuiltPart | undefined {
+  const shelf = SHELVES.find(({ ids }) => ids.includes(calculator));
+  return shelf === undefined ? undefined : { ...built(shelf.wasm), ids: shelf.ids, catalogue };
+}
 
 const app = document.querySelector('ts-app');
 if (app !== null) {
-  app.engine = pageEngine(worker, wasm);
+  app.engine = pageEngine(built(WASM), partFor(app.calculator));
   if ('serviceWorker' in navigator) keepOnDevice(scriptAddress('../service-worker.js'), app).catch(() => undefined);
 }

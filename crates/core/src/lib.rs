@@ -11,6 +11,7 @@
 //! - [`hearing`]: speech in noise;
 //! - [`calculators`]: one file per calculator.
 #![no_std]
+#![cfg_attr(not(feature = "whole"), allow(dead_code))]
 #![forbid(unsafe_code)]
 
 extern crate alloc;

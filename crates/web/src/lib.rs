@@ -10,10 +10,12 @@ mod footing;
 
 use alloc::string::String;
 
+#[cfg(feature = "whole")]
 use js_sys::{Float32Array, Reflect};
+#[cfg(feature = "whole")]
+use tagstrip_core::hearing;
 use tagstrip_core::{
     calculators::{self, Want},
-    hearing,
     quantity::{self, Prefix, Unit},
     value::{Problem, Value, code},
 };
@@ -69,6 +71,7 @@ pub fn read_quantity(text: &str, unit: &str, shown: Option<String>) -> Result<Js
 ///
 /// # Errors
 /// An array of problems, every wrong field at once.
+#[cfg(feature = "whole")]
 #[wasm_bindgen]
 pub fn render(inputs: &JsValue, samples: &Float32Array, rate: f64, how: &JsValue) -> Result<JsValue, JsValue> {
     let inputs = door::within(inputs).unwrap_or(Value::Flag(false));
@@ -87,6 +90,7 @@ pub fn render(inputs: &JsValue, samples: &Float32Array, rate: f64, how: &JsValue
 }
 
 /// Samples of −1 to 1 from bytes of 8-bit µ-law.
+#[cfg(feature = "whole")]
 #[wasm_bindgen]
 #[must_use]
 pub fn from_mulaw(bytes: &[u8]) -> Float32Array {

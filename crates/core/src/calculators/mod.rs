@@ -40,8 +40,20 @@ pub struct Calculator {
 }
 
 /// Every calculator, in the order of the shelf.
-pub static CALCULATORS: &[&Calculator] =
-    &[&marking::MARKING, &filter::FILTER, &stage::STAGE, &voice::VOICE, &tube::TUBE, &coil::COIL];
+pub static CALCULATORS: &[&Calculator] = &[
+    #[cfg(feature = "parts")]
+    &marking::MARKING,
+    #[cfg(feature = "networks")]
+    &filter::FILTER,
+    #[cfg(feature = "audio")]
+    &stage::STAGE,
+    #[cfg(feature = "audio")]
+    &voice::VOICE,
+    #[cfg(feature = "parts")]
+    &tube::TUBE,
+    #[cfg(feature = "networks")]
+    &coil::COIL,
+];
 
 /// The whole catalogue, without the words: `[{id, group, inputs[], answers[]}]`.
 #[must_use]
