@@ -15,19 +15,25 @@ const TYPES = {
 
 /**
  * Serves a folder on the loopback. `folder` may be a function, asked at each request, so that a test can put a new
- * release in place of an old one; `under` is the path that the site stands at; `heard` is told every path asked for.
+ * release in place of an old one; `under` is the path that the site stands at; `heard` is told every path asked for;
+ * `headers` go with every file; `posted` takes what a page sends, such as what its policy refused.
  */
-export async function serveFolder(folder, { port = 0, under = '/', heard = () => {} } = {}) {
+export async function serveFolder(folder, { port = 0, under = '/', heard = () => {}, headers = {}, posted } = {}) {
   const current = typeof folder === 'function' ? folder : () => folder;
   const server = createServer((request, response) => {
     const { pathname } = new URL(request.url, 'http://local');
     heard(pathname);
+    if (request.method === 'POST' && posted !== undefined) {
+      take(request).then((body) => posted(pathname, body)).catch(() => undefined);
+      response.writeHead(204).end();
+      return;
+    }
     const answer = found(current(), under, pathname);
     if (answer.to !== undefined) response.writeHead(301, { location: answer.to }).end();
     else if (answer.file === undefined) response.writeHead(404, { 'content-type': 'text/plain' }).end('not here\n');
     else {
       const head = { 'content-type': TYPES[extname(answer.file)] ?? 'application/octet-stream', 'cache-control': 'no-cache' };
-      response.writeHead(200, { ...head, 'x-content-type-options': 'nosniff' });
+      response.writeHead(200, { ...head, 'x-content-type-options': 'nosniff', ...headers });
       if (request.method === 'HEAD') response.end();
       else createReadStream(answer.file).pipe(response);
     }
@@ -38,6 +44,12 @@ export async function serveFolder(folder, { port = 0, under = '/', heard = () =>
   });
   const address = `http://127.0.0.1:${server.address().port}${under}`;
   return { address, close: () => new Promise((done) => { server.close(done); server.closeAllConnections(); }) };
+}
+
+async function take(request) {
+  const pieces = [];
+  for await (const piece of request) pieces.push(piece);
+  return Buffer.concat(pieces).toString('utf8');
 }
 
 function found(folder, under, pathname) {

@@ -10,6 +10,9 @@ const here = new URL('./', self.location.href);
 const OURS = `tagstrip ${here.pathname} `;
 const CACHE = OURS + RELEASE;
 
+/** What a host says of a file that must hold without it too. */
+const HEADERS = ['content-type', 'content-security-policy', 'x-content-type-options', 'referrer-policy'];
+
 async function hashOf(body: ArrayBuffer): Promise<string> {
   const bytes = new Uint8Array(await crypto.subtle.digest('SHA-256', body));
   return Array.from(bytes, (byte) => byte.toString(16).padStart(2, '0')).join('');
@@ -21,7 +24,8 @@ async function fetched(path: string): Promise<Response> {
   const body = await response.arrayBuffer();
   if (!response.ok || (await hashOf(body)) !== FILES[path]) throw new Error(`${path} is not of this release`);
   // Made anew, since a navigation takes no answer that was redirected, as some hosts do with `index.html`.
-  return new Response(body, { headers: { 'content-type': response.headers.get('content-type') ?? '' } });
+  const headers = HEADERS.flatMap((name): [string, string][] => [[name, response.headers.get(name) ?? '']]).filter(([, value]) => value !== '');
+  return new Response(body, { headers });
 }
 
 /** All or nothing: one wrong file and the old release stays. */

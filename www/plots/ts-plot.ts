@@ -78,7 +78,8 @@ export class TsPlot extends LitElement {
     this.room = this.clientWidth || 328;
     this.watcher = new ResizeObserver((entries) => {
       const width = Math.floor(entries.at(-1)?.contentRect.width ?? 0);
-      if (width > 0) this.room = width;
+      // Laid out within the observer's own round, the new height would call it again.
+      if (width > 0) requestAnimationFrame(() => { this.room = width; });
     });
     this.watcher.observe(this);
   }

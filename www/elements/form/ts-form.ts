@@ -35,7 +35,7 @@ export class TsForm extends LitElement {
   }
 
   protected override render(): unknown {
-    const { view } = this;
+    const view = this.#present();
     if (view === null) return nothing;
     return formOf(view.calculator.inputs, view.full).map(({ key, pieces }) => html`<section aria-labelledby=${`group-${key}`}>
       <h3 id=${`group-${key}`}>${told(view.words.groups[key] ?? key, view.way)}</h3>
@@ -47,6 +47,13 @@ export class TsForm extends LitElement {
   protected override async scheduleUpdate(): Promise<void> {
     if (this.hasUpdated) await afterFrame(250);
     super.scheduleUpdate();
+  }
+
+  /** The view with every value as it stands now: a key struck while this form waited must not be written over. */
+  #present(): View | null {
+    const { view, desk } = this;
+    if (view === null || desk?.lug?.id !== view.lug.id) return view;
+    return { ...view, full: desk.full(desk.lug.calculator, desk.lug.inputs) };
   }
 
   /** Puts the person's finger on a field. */

@@ -1,0 +1,114 @@
+// What every engine must do, for every calculator of the catalogue and for the page as a whole. Each gives nothing where it
+// passes and throws where it does not; none knows a calculator's name but the one that the keyboard sets up.
+import assert from 'node:assert/strict';
+
+/** Texts that no unit reads, and what a person might have meant by none of them. */
+const NO_FIGURE = 'x2';
+/** Longer than the page waits before it keeps and links what was typed. */
+const KEPT = 700;
+
+const input = (path) => `ts-form >> ts-field[data-path="${path}"] >> #value`;
+const answers = (page) => page.textOf('ts-calculator >> ts-answers');
+const formThere = (page) => page.run(() => globalThis.seen.until('the form', () => globalThis.seen.all('ts-form >> ts-field').length > 0));
+
+/** Texts to try in a field for another answer than the present one. */
+function others({ shape, value, least = 0, most = Infinity }) {
+  if (shape === 'text') return ['220', '2k2', 'brown black red gold'];
+  const figure = /[\d.]+/.exec(value)?.[0];
+  if (figure === undefined) return [];
+  const inRange = (factor) => value.replace(figure, String(Number((Number(figure) * factor).toPrecision(3))));
+  return most <= 1 && least === 0 ? [inRange(0.5)] : [inRange(0.8), inRange(1.25)];
+}
+
+/** Types into one field after another until the answers change; the field that did it, and its text. */
+async function changed(page) {
+  const before = await answers(page);
+  for (const field of await page.fields()) {
+    for (const text of others(field)) {
+      await page.fill(input(field.path), text);
+      const { text: now, invalid } = await page.fieldAt(field.path);
+      assert.equal(now, text, `${field.path} does not hold what was typed`);
+      if (invalid !== 'true' && (await answers(page)) !== before) return field.path;
+    }
+  }
+  throw new Error('no typed value changes an answer');
+}
+
+/** The life of one calculator's page: it answers, follows a value, refuses in words, keeps what was typed. */
+export async function calculator(page, address, id) {
+  await page.open(`${address}${id}/`);
+  assert.ok((await page.textOf('ts-lead')).length > 10, 'no lead');
+  assert.ok((await answers(page)).length > 10, 'no answers');
+  await formThere(page);
+  const path = await changed(page);
+  await page.fill(input(path), NO_FIGURE);
+  const refused = await page.fieldAt(path);
+  assert.equal(refused.invalid, 'true', `${path} takes “${NO_FIGURE}”`);
+  assert.equal(refused.text, NO_FIGURE);
+  assert.match(refused.said, /Not read\. .{12,}/);
+  assert.match(await page.textOf('ts-lead'), /Last good answers/);
+  await page.run((ms) => globalThis.seen.wait(ms), KEPT);
+  await page.reload();
+  await formThere(page);
+  await page.settled();
+  const again = await page.fieldAt(path);
+  assert.deepEqual([again.text, again.invalid], [NO_FIGURE, 'true'], 'after a reload');
+}
+
+const focusedPath = (page) => page.run(() => {
+  const at = globalThis.seen.focused();
+  const host = at?.getRootNode().host;
+  return { name: at?.localName ?? '', path: host?.path ?? '', label: (at?.getAttribute('aria-label') ?? at?.innerText ?? '').trim() };
+});
+
+/** Tab until the focus is where it is wanted; a person would not press it more often than the page is long. */
+async function tabTo(page, what, test) {
+  for (let k = 0; k < 260; k += 1) {
+    const at = await focusedPath(page);
+    if (test(at)) return;
+    await page.press(['Tab']);
+  }
+  throw new Error(`Tab does not lead to ${what}`);
+}
+
+/** A whole voice stage, from the first key to the answers, by keyboard alone: every kind of control is met once. */
+export async function keyboardAlone(page, address) {
+  await page.open(`${address}voice/`);
+  await formThere(page);
+  const set = async (path, text) => {
+    await tabTo(page, path, (at) => at.path === path && at.name === 'input');
+    await page.chord('Control', 'a');
+    await page.press([...text]);
+  };
+  const before = await answers(page);
+  await set('supply_volts', '280 V');
+  await set('plate_ohms', '150k');
+  await set('cathode_ohms', '1.5k');
+  await set('positions[0].farads', '.022uF');
+  await page.settled();
+  const fields = await page.fields();
+  for (const [path, text] of [['supply_volts', '280 V'], ['plate_ohms', '150k'], ['cathode_ohms', '1.5k'], ['positions[0].farads', '.022uF']]) {
+    assert.equal(fields.find((field) => field.path === path)?.value, text, path);
+  }
+  assert.notEqual(await answers(page), before);
+  // A choice, by the arrow keys; then a button of the list, by Enter.
+  await tabTo(page, 'a choice', (at) => at.name === 'select' && at.path === 'noise');
+  const noise = await page.run(() => globalThis.seen.focused().value);
+  await page.press(['ArrowDown']);
+  await page.settled();
+  assert.notEqual(await page.run(() => globalThis.seen.all('ts-form >> ts-field[data-path="noise"]')[0].value), noise, 'the noise');
+}
+
+/** The page lost its network: it answers from what it kept. */
+export async function withoutNetwork(page, address, close) {
+  await page.open(`${address}stage/`);
+  await page.run(async () => {
+    const registration = await navigator.serviceWorker.ready;
+    await globalThis.seen.until('the kept site', () => registration.active?.state === 'activated');
+  });
+  await close();
+  await page.reload();
+  await formThere(page);
+  await page.fill(input('plate_ohms'), '100k');
+  assert.match(await page.textOf('ts-lead'), /times/);
+}
