@@ -34,7 +34,12 @@ export async function buildSite(root, dist, { catalogue, pages }, engine) {
   const style = named('style', 'css', await script('www/styles/index.css'));
 
   const element = await buildElement(root, put, pages);
-  const assets = { ...page, style, element, release: version(root) };
+  const icons = Object.fromEntries(['icon.svg', 'icon-180.png', 'icon-192.png', 'icon-512.png'].map((name) => {
+    const [stem, ending] = name.split('.');
+    return [stem, named(stem, ending, readFileSync(join(root, 'www/pages/icons', name)))];
+  }));
+  const assets = { ...page, style, element, release: version(root), icon: icons.icon, touchIcon: icons['icon-180'] };
+  put('tagstrip.webmanifest', pages.manifest(icons));
   put('index.html', pages.indexPage(catalogue, assets));
   put('how-we-know/index.html', pages.knownPage(catalogue, assets, readFileSync(join(root, 'www/pages/tubes.tsv'), 'utf8')));
   const check = named('host-check', 'js', await script('www/pages/host-check.ts'));

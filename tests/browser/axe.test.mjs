@@ -2,15 +2,18 @@
 import assert from 'node:assert/strict';
 import { after, before, test } from 'node:test';
 
+import { catalogue, init } from '../../dist/package/index.js';
 import { axe, browser, fits, NARROW, open, PHONE, serveSite, settled, TABLET, touchPart, type, visitor, WIDE } from './harness.mjs';
 
+await init();
+const IDS = catalogue().map(({ id }) => id);
 let chromium;
 let server;
 before(async () => { [chromium, server] = await Promise.all([browser(), serveSite()]); });
 after(async () => { await chromium?.close(); await server?.close(); });
 
 const SCREENS = [
-  { name: 'phone, light', every: true, ids: ['voice', 'stage', 'filter', 'marking', 'tube'], viewport: PHONE, colorScheme: 'light' },
+  { name: 'phone, light', every: true, ids: IDS, viewport: PHONE, colorScheme: 'light' },
   { name: 'phone, dark', ids: ['voice', 'marking'], viewport: PHONE, colorScheme: 'dark' },
   { name: 'wide, light', ids: ['stage', 'tube'], viewport: WIDE, colorScheme: 'light' },
   { name: 'wide, dark, forced colours', ids: ['voice'], viewport: WIDE, colorScheme: 'dark', forcedColors: 'active' },
@@ -93,7 +96,7 @@ test('a rating exceeded, and danger, on a phone', async () => {
 });
 
 test('without scripts: title, inputs and answers can be read, and axe finds nothing', async () => {
-  for (const id of ['voice', 'stage', 'filter', 'marking', 'tube', '', 'how-we-know']) {
+  for (const id of [...IDS, '', 'how-we-know']) {
     const { page, close } = await visitor(chromium, server, { javaScriptEnabled: false });
     await page.goto(`${server.address}${id === '' ? '' : `${id}/`}`);
     assert.equal(await page.locator('h1').count(), 1, id);
@@ -111,7 +114,7 @@ test('nothing is too wide, from 320 to 1440, and at 400 %', async () => {
   // 400 % of a 1280 window is a window of 320.
   for (const viewport of [NARROW, { width: 320, height: 256 }, PHONE, TABLET, WIDE]) {
     const { page, close } = await visitor(chromium, server, { viewport });
-    for (const id of ['voice', 'stage', 'filter', 'marking', 'tube', '']) {
+    for (const id of [...IDS, '']) {
       await open(page, server, id);
       await fits(page, `${id || 'build'} at ${viewport.width} × ${viewport.height}`);
     }

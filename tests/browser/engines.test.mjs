@@ -30,7 +30,32 @@ for (const name of only) {
         await page.close();
       }
     });
-    for (const { id } of catalogue()) await scenario(id, (page) => scenarios.calculator(page, server.address, id));
+    const ids = catalogue().map(({ id }) => id);
+    for (const id of ids) await scenario(id, (page) => scenarios.calculator(page, server.address, id));
+    // Two pages an engine here, each time others; `scripts/measure axe` looks at all of them.
+    const turn = 2 * Object.keys(ENGINES).indexOf(name);
+    for (const [k, theme] of ['light', 'dark'].entries()) {
+      const id = ids[(turn + k) % ids.length];
+      await scenario(`axe and targets: ${id}, ${theme}`, (page) => scenarios.access(page, server.address, id, theme));
+    }
+    await scenario('a result is read out once', (page) => scenarios.announcedOnce(page, server.address));
+    await scenario('a strange link', (page) => scenarios.strangeLink(page, server.address));
+    await scenario('a strange message', (page) => scenarios.strangeMessage(page, server.address));
     await scenario('a voice stage by keyboard alone', (page) => scenarios.keyboardAlone(page, server.address), { width: 1280, height: 900 });
+    await t.test('kept on the device, and said so when it is', async () => {
+      const own = await serveWatched(SITE);
+      const page = await handsOn(engine, PHONE);
+      let gone = false;
+      const goOffline = async () => {
+        await own.close();
+        gone = true;
+      };
+      try {
+        await scenarios.keptOnDevice(page, own.address, goOffline);
+      } finally {
+        await page.close();
+        if (!gone) await own.close();
+      }
+    });
   });
 }

@@ -69,6 +69,26 @@ test('a link that is no build changes nothing and says so', async () => {
   assert.match(await textOf(page, 'ts-drawing'), /R3 220k/);
 });
 
+test('two tabs on one build: each says that there is another, and what one overwrites is put aside, not lost', async () => {
+  const { page, context } = guest;
+  await plateOf(page, 'stage', '82k');
+  await page.waitForTimeout(WRITTEN);
+  const other = await context.newPage();
+  await open(other, server, 'stage');
+  assert.match(await textOf(other, 'ts-drawing'), /R3 82k/);
+  await touchPart(other, 'plate_ohms');
+  await type(other, '91k');
+  await page.locator('ts-notice').filter({ hasText: 'open in another tab' }).waitFor();
+  // The first tab goes on typing without having looked at what the other did.
+  await page.locator('ts-open-field input.text').click();
+  await page.keyboard.press('ControlOrMeta+a');
+  await page.keyboard.type('68k');
+  await page.locator('ts-notice').filter({ hasText: 'put aside' }).waitFor();
+  await page.getByRole('button', { name: 'Bring it back' }).click();
+  await settled(page);
+  assert.match(await textOf(page, 'ts-drawing'), /R3 91k/);
+});
+
 test('where the browser keeps nothing, the page says so, and works', async () => {
   const { page } = guest;
   await page.addInitScript(() => {

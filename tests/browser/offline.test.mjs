@@ -1,16 +1,15 @@
 // The service worker: a site that is kept whole, works with the network gone, and never mixes two releases.
 import assert from 'node:assert/strict';
-import { cpSync, mkdtempSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { after, before, test } from 'node:test';
-import { fileURLToPath } from 'node:url';
 
-import { hash, sealRelease } from '../../scripts/lib/release.mjs';
 import { filesUnder } from '../../scripts/lib/sizes.mjs';
+import { interrupt } from './engines/interruptions.mjs';
+import { release as made } from './engines/releases.mjs';
 import { browser, open, serveSite, settled, SITE, textOf, touchPart, type, visitor } from './harness.mjs';
 
-const ROOT = fileURLToPath(new URL('../..', import.meta.url));
 let chromium;
 let scratch;
 
@@ -23,24 +22,7 @@ after(async () => {
   rmSync(scratch, { recursive: true, force: true });
 });
 
-/** Another release of the built site: every page says its name, and the script has other bytes and another address. */
-async function release(name) {
-  const site = join(scratch, name);
-  cpSync(SITE, site, { recursive: true });
-  const files = filesUnder(site);
-  const script = files.find((file) => /page-\w+\.js$/.test(file));
-  const body = `${readFileSync(script, 'utf8')}\ndocument.documentElement.dataset.script = '${name}';\n`;
-  const renamed = script.replace(/page-\w+/, `page-${hash(body).slice(0, 12)}`);
-  writeFileSync(script, body);
-  renameSync(script, renamed);
-  const [from, to] = [script, renamed].map((file) => file.split('/').at(-1));
-  for (const page of files.filter((file) => file.endsWith('.html'))) {
-    const text = readFileSync(page, 'utf8').replaceAll(from, to).replace('<html ', `<html data-page="${name}" `);
-    writeFileSync(page, text);
-  }
-  await sealRelease(ROOT, site);
-  return site;
-}
+const release = (name) => made(SITE, scratch, name);
 
 const kept = (page) => page.evaluate(async () => {
   const registration = await navigator.serviceWorker.ready;
@@ -162,6 +144,38 @@ test('two copies of the site on one host keep out of each other', async () => {
   await page.reload();
   await kept(page);
   assert.ok((await page.evaluate(() => caches.keys())).includes('tagstrip /another/place/ 0123456789ab'));
+  await context.close();
+  await server.close();
+});
+
+test('an update that is killed, cut off, spoilt, half there or out of room leaves one whole release, and the next one comes in', async () => {
+  const { faults } = await interrupt(SITE, 40);
+  assert.deepEqual(faults, []);
+});
+
+test('a newer release comes in at a press, where no other page of this one is open', async () => {
+  const [one, two] = [await release('before'), await release('after')];
+  let site = one;
+  const server = await serveSite(() => site);
+  const { page, context } = await visitor(chromium, server);
+  await open(page, server, 'voice');
+  await kept(page);
+  await page.reload();
+  await settled(page);
+  const second = await context.newPage();
+  await open(second, server, 'stage');
+  site = two;
+  assert.equal(await waits(page), true);
+  const press = () => page.getByRole('button', { name: 'Load it now' }).click();
+  await press();
+  await page.locator('ts-notice').filter({ hasText: 'Other pages of this site are open' }).waitFor();
+  assert.deepEqual(await seen(page), { page: 'before', script: 'before' });
+  await second.close();
+  await page.reload();
+  await settled(page);
+  await press();
+  await page.waitForFunction(() => document.documentElement.dataset.script === 'after');
+  assert.deepEqual(await seen(page), { page: 'after', script: 'after' });
   await context.close();
   await server.close();
 });

@@ -101,9 +101,9 @@ export class TsDrawing extends LitElement {
     this.room = this.clientWidth || this.room;
   };
 
-  /** The echo and the answers first; the drawing follows with the next frame. */
+  /** The echo and the answers first; the drawing follows with the next frame, but the first one: it would push away what is read. */
   protected override async scheduleUpdate(): Promise<void> {
-    if (this.hasUpdated) await afterFrame();
+    if (this.renderRoot?.querySelector('svg')) await afterFrame();
     super.scheduleUpdate();
   }
 

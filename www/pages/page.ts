@@ -14,6 +14,8 @@ export interface Assets {
   readonly element: string;
   /** The number of the release. */
   readonly release: string;
+  readonly icon: string;
+  readonly touchIcon: string;
 }
 
 export { FRAME_POLICY, framePage } from './frame-page.js';
@@ -56,7 +58,9 @@ function frame({ title, summary, root, body }: Frame, assets: Assets, attributes
 <meta name="color-scheme" content="light dark">
 <meta name="theme-color" content="#EDEEE8" media="(prefers-color-scheme: light)">
 <meta name="theme-color" content="#16120E" media="(prefers-color-scheme: dark)">
-<link rel="icon" href="data:,">
+<link rel="icon" href="${root}/${assets.icon}" type="image/svg+xml">
+<link rel="apple-touch-icon" href="${root}/${assets.touchIcon}">
+<link rel="manifest" href="${root}/tagstrip.webmanifest">
 <link rel="stylesheet" href="${root}/${assets.style}">
 ${[assets.script, ...assets.preload].map((name) => `<link rel="modulepreload" href="${root}/${name}">`).join('\n')}
 <script type="module" src="${root}/${assets.script}"></script>
@@ -188,4 +192,17 @@ export function keepersPage(all: readonly Dressed[], assets: Assets, costs: Cost
 <div id="host" role="status" data-engine="../${engine}"><p>${escaped(KEEPERS_HOST_WAITS)}</p></div>
 <script type="module" src="../${script}"></script>`;
   return bookPage(KEEPERS_TITLE, `${sectionsText(keepersSections(costs))}\n@host@`, all, assets).replace('@host@', host);
+}
+
+/** What a device asks for before it puts the site among its own programs. */
+export function manifest(icons: Readonly<Record<string, string>>): string {
+  const icon = (stem: string, sizes: string, type: string, purpose: string): object => ({ src: icons[stem], sizes, type, purpose });
+  return JSON.stringify({
+    name: SAY.site, short_name: SAY.site, description: SAY.siteLine, lang: 'en', id: './', start_url: './', scope: './',
+    display: 'standalone', background_color: '#EDEEE8', theme_color: '#EDEEE8',
+    icons: [
+      icon('icon', 'any', 'image/svg+xml', 'any'), icon('icon-192', '192x192', 'image/png', 'any'),
+      icon('icon-512', '512x512', 'image/png', 'any'), icon('icon-512', '512x512', 'image/png', 'maskable'),
+    ],
+  }, null, 2);
 }

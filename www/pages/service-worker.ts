@@ -63,8 +63,16 @@ async function answer(path: string, request: Request): Promise<Response> {
   return kept ?? (request.mode === 'navigate' ? fetch(request) : fetched(path));
 }
 
+/** The page asks for a newer release: it comes in only where no other page of this one is open. */
+async function comeIn(reply: MessagePort | undefined): Promise<void> {
+  const pages = await self.clients.matchAll({ type: 'window', includeUncontrolled: true });
+  reply?.postMessage(pages.length <= 1);
+  if (pages.length <= 1) await self.skipWaiting();
+}
+
 self.addEventListener('install', (event) => event.waitUntil(install()));
 self.addEventListener('activate', (event) => event.waitUntil(clear()));
+self.addEventListener('message', (event) => { if (event.data === 'come in') event.waitUntil(comeIn(event.ports[0])); });
 self.addEventListener('fetch', (event) => {
   const path = event.request.method === 'GET' ? listed(event.request.url) : undefined;
   if (path !== undefined) event.respondWith(answer(path, event.request));

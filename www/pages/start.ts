@@ -26,6 +26,9 @@ function partFor(calculator: string): BuiltPart | undefined {
   return shelf === undefined ? undefined : { ...built(shelf.wasm), ids: shelf.ids, catalogue };
 }
 
+// A page that goes to another calculator changes its own address; what is said relative to it would then be elsewhere.
+for (const link of document.querySelectorAll<HTMLLinkElement>('link[rel~="icon"], link[rel="manifest"]')) link.setAttribute('href', link.href);
+
 const app = document.querySelector('ts-app');
 if (app !== null) {
   app.engine = pageEngine(built(WASM), partFor(app.calculator));

@@ -1,7 +1,7 @@
 // Chromium, through its own debugging protocol.
 import { chromium } from 'playwright-core';
 
-const ARGUMENTS = [
+export const ARGUMENTS = [
   '--headless', '--no-sandbox', '--disable-gpu', '--disable-quic', '--no-first-run', '--disable-background-networking',
   '--disable-component-update', '--disable-sync', '--disable-dev-shm-usage',
 ];

@@ -3,11 +3,9 @@
 /** Puts the helpers into the page, past its policy, as a reader's tool is. */
 export function install() {
   const roots = (from) => [from, ...[...from.querySelectorAll('*')].flatMap((each) => (each.shadowRoot ? roots(each.shadowRoot) : []))];
+  const within = (from, selector) => roots(from).flatMap((root) => [...root.querySelectorAll(selector)]);
   /** Every element that fits the last of `path` within one that fits the one before, shadow roots included. */
-  const all = (path) => path.split(' >> ').reduce(
-    (found, selector) => found.flatMap((from) => roots(from.shadowRoot ?? from).flatMap((root) => [...root.querySelectorAll(selector)])),
-    [document],
-  );
+  const all = (path) => path.split(' >> ').reduce((found, selector) => [...new Set(found.flatMap((from) => within(from.shadowRoot ?? from, selector)))], [document]);
   const text = (node) => {
     if (node.nodeType === Node.TEXT_NODE) return node.data;
     if (/^(style|script)$/.test(node.localName ?? '')) return '';
@@ -26,7 +24,8 @@ export function install() {
     throw new Error(`${what} did not come: ${textOf('ts-app').slice(0, 300)}`);
   };
   const settled = async () => {
-    await until('the page', () => all('ts-calculator >> ts-lead').concat(all('ts-build >> ts-share'))[0]);
+    const spoken = () => all('ts-calculator >> ts-lead, .general').some((each) => text(each).trim() !== '') || all('ts-build >> ts-share').length > 0;
+    await until('the page', spoken);
     let before = '';
     for (let still = 0; still < 4; await wait(45)) {
       const now = textOf('ts-app') + all('input').map((input) => input.value).join();

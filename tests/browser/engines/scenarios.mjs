@@ -2,6 +2,8 @@
 // passes and throws where it does not; none knows a calculator's name but the one that the keyboard sets up.
 import assert from 'node:assert/strict';
 
+import * as look from './access.mjs';
+
 /** Texts that no unit reads, and what a person might have meant by none of them. */
 const NO_FIGURE = 'x2';
 /** Longer than the page waits before it keeps and links what was typed. */
@@ -99,16 +101,79 @@ export async function keyboardAlone(page, address) {
   assert.notEqual(await page.run(() => globalThis.seen.all('ts-form >> ts-field[data-path="noise"]')[0].value), noise, 'the noise');
 }
 
-/** The page lost its network: it answers from what it kept. */
-export async function withoutNetwork(page, address, close) {
+/** "Ready without a network" is said when every file is kept, each with its bytes, and not before; then the network goes. */
+export async function keptOnDevice(page, address, goOffline) {
   await page.open(`${address}stage/`);
-  await page.run(async () => {
-    const registration = await navigator.serviceWorker.ready;
-    await globalThis.seen.until('the kept site', () => registration.active?.state === 'activated');
-  });
-  await close();
+  const missing = await page.run(async (root) => {
+    const { seen } = globalThis;
+    await seen.until('the notice', () => /Kept on this device/.test(seen.textOf('ts-notice')), 60_000);
+    const listed = [...(await (await fetch(`${root}service-worker.js`)).text()).matchAll(/"?([\w./-]+)"?:"([0-9a-f]{64})"/g)];
+    const [name] = await caches.keys();
+    const cache = await caches.open(name);
+    const wrong = [];
+    for (const [, path, hash] of listed) {
+      const kept = await (await cache.match(`${root}${path}`))?.arrayBuffer();
+      const bytes = kept === undefined ? [] : [...new Uint8Array(await crypto.subtle.digest('SHA-256', kept))];
+      if (bytes.map((byte) => byte.toString(16).padStart(2, '0')).join('') !== hash) wrong.push(path);
+    }
+    return listed.length < 10 ? ['the list'] : wrong;
+  }, address);
+  assert.deepEqual(missing, [], 'said to be kept, and not there');
+  await goOffline();
   await page.reload();
   await formThere(page);
   await page.fill(input('plate_ohms'), '100k');
   assert.match(await page.textOf('ts-lead'), /times/);
+}
+
+/** However many keys a value has, its result is read out once, when it has come to rest. */
+export async function announcedOnce(page, address) {
+  await page.open(`${address}stage/`);
+  await formThere(page);
+  await page.run(async () => {
+    const { seen } = globalThis;
+    await seen.wait(1500);
+    seen.aloud = [];
+    const region = seen.all('ts-app >> [aria-live]')[0];
+    new MutationObserver(() => seen.aloud.push(region.textContent.trim())).observe(region, { childList: true, characterData: true, subtree: true });
+  });
+  await page.fill(input('plate_ohms'), '100k');
+  const aloud = await page.run(async () => {
+    await globalThis.seen.wait(1800);
+    return globalThis.seen.aloud;
+  });
+  assert.equal(aloud.length, 1, `read out: ${JSON.stringify(aloud)}`);
+  assert.match(aloud[0], /^Gain.*times/);
+}
+
+/** A build sent by link is made anew: what stands in it under a prototype's name reaches nothing, and is told of nobody. */
+export async function strangeLink(page, address) {
+  const link = '1&name=x&__proto__.polluted=1&lugs.0.id=a&lugs.0.calculator=stage&lugs.0.inputs.__proto__.polluted=1&lugs.0.inputs.plate_ohms=100k'
+    + '&lugs.1.id=%3Cimg%20src%3Dx%3E&lugs.1.calculator=stage&at=a';
+  await page.open(`${address}stage/#${link}`);
+  assert.equal(await page.run(() => String({}.polluted)), 'undefined');
+  assert.match(await page.textOf('ts-drawing'), /100k/);
+  assert.match(await page.textOf('ts-strip'), /<img src=x>/);
+}
+
+/** A message from a stranger's window changes nothing. */
+export async function strangeMessage(page, address) {
+  await page.open(`${address}stage/`);
+  const before = await page.textOf('ts-calculator');
+  await page.run(async () => {
+    for (const data of [{ tagstrip: 1, lugs: [] }, 'come in', { number: 1, gives: [] }, null]) postMessage(data, '*');
+    await globalThis.seen.wait(200);
+  });
+  assert.equal(await page.textOf('ts-calculator'), before);
+}
+
+/** axe, targets and width in the two fullest states of a page. */
+export async function access(page, address, id, theme) {
+  for await (const state of look.states(page, address, id)) {
+    if (!/unfolded|refused/.test(state)) continue;
+    await look.inTheme(page, theme);
+    assert.deepEqual(await look.axe(page), [], state);
+    assert.deepEqual(await look.tooSmall(page), [], state);
+    assert.equal(await look.tooWide(page), 0, `${state}: too wide`);
+  }
 }

@@ -1,7 +1,7 @@
 // WebKit, over plain WebDriver. Its driver needs a screen, which xvfb is.
 import { spawn } from 'node:child_process';
-import { createServer } from 'node:net';
 
+import { freePort } from './free-port.mjs';
 import { chord, click, strokes } from './keys.mjs';
 
 const BROWSER = process.env.WEBKIT ?? '/usr/lib/x86_64-linux-gnu/webkit2gtk-4.1/MiniBrowser';
@@ -29,15 +29,6 @@ export async function start() {
   };
 }
 
-function freePort() {
-  return new Promise((found) => {
-    const server = createServer().listen(0, '127.0.0.1', () => {
-      const { port } = server.address();
-      server.close(() => found(port));
-    });
-  });
-}
-
 async function ready(send, driver) {
   const until = Date.now() + STARTS_WITHIN;
   for (;;) {
@@ -59,8 +50,6 @@ async function visit(send, session, { width, height }) {
   const at = `/session/${session}`;
   const perform = async (actions) => {
     await send('POST', `${at}/actions`, { actions });
-    // Keys held by one call would be held in the next.
-    await send('DELETE', `${at}/actions`);
   };
   const run = async (source, args) => {
     const script = `const [given, done] = arguments;

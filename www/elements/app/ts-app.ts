@@ -52,6 +52,7 @@ export class TsApp extends LitElement {
   #soon: ReturnType<typeof setTimeout> | undefined;
   #aloudTimer: ReturnType<typeof setTimeout> | undefined;
   #off: (() => void)[] = [];
+  readonly #acts = new Map<string, () => void>();
   #whole = false;
 
   override disconnectedCallback(): void {
@@ -64,9 +65,10 @@ export class TsApp extends LitElement {
     if (changed.has('engine') && this.engine !== null && this.#desk === null) void this.#begin(this.engine);
   }
 
-  /** Says a state of the page as a whole, such as a newer release, once. */
-  say(state: keyof typeof STATES): void {
-    this.#say({ key: state, text: STATES[state], action: '' });
+  /** Says a state of the page as a whole, such as a newer release, once; `act` is what can be done about it. */
+  say(state: keyof typeof STATES, act?: () => void): void {
+    if (act !== undefined) this.#acts.set(state, act);
+    this.#say({ key: state, text: STATES[state], action: act === undefined ? '' : PAGE.takeIn });
   }
 
   async #begin(engine: Engine): Promise<void> {
@@ -112,7 +114,7 @@ export class TsApp extends LitElement {
 
   protected override render(): unknown {
     const desk = this.#desk;
-    if (desk === null) return html`<slot></slot>`;
+    if (desk === null) return html`<div class="unread"><slot></slot></div>`;
     const { build, at } = desk;
     const lugs = build.lugs.map((lug) => {
       const { figure, state } = lugLine(desk, lug);
@@ -126,7 +128,7 @@ export class TsApp extends LitElement {
       <nav aria-label="On this page"><header><a class="skip" href="#main" @click=${this.#skip}>${PAGE.toAnswers}</a></header></nav>
       <ts-strip .lugs=${lugs} .at=${at} .name=${build.name} .home=${this.#address?.of('') ?? '#'}></ts-strip>
       <main tabindex="-1">
-        ${this.said.map((said) => html`<ts-notice .text=${said.text} .action=${said.action} .close=${SAY.close} @ts-act=${() => { this.#act(said); }} @ts-dismiss=${() => { this.#unsay(said.key); }}></ts-notice>`)}
+        <div class="notices">${this.said.map((said) => html`<ts-notice .text=${said.text} .action=${said.action} .close=${SAY.close} @ts-act=${() => { this.#act(said); }} @ts-dismiss=${() => { this.#unsay(said.key); }}></ts-notice>`)}</div>
         ${at === '' ? html`<ts-build .desk=${desk} .tick=${this.tick} ?aside=${this.#session?.hasAside === true}></ts-build>`
           : html`<ts-calculator .desk=${desk} .tick=${this.tick} .build=${build.name} .keepers=${this.root === null ? '' : `${this.#address?.of('for-your-page') ?? ''}`}></ts-calculator>`}
       </main>
@@ -235,7 +237,9 @@ export class TsApp extends LitElement {
 
   #act({ key }: Said): void {
     const session = this.#session;
-    if (key === 'keeping' || key === 'copy') this.#save();
+    const own = this.#acts.get(key);
+    if (own !== undefined) own();
+    else if (key === 'keeping' || key === 'copy') this.#save();
     else if (key === 'tabs' && this.said.some((said) => said.key === key && said.text === STATES.otherTab)) session?.takeOther();
     else session?.bringBack();
     this.#unsay(key);

@@ -11,6 +11,7 @@ import { lugLine } from '../state/lug-line.js';
 import { ear, lastEar, lugPicture, markPicture } from '../strip/pictures.js';
 import '../disclosure/ts-disclosure.js';
 import '../preferences/ts-preferences.js';
+import '../lasting/ts-lasting.js';
 import '../share/ts-share.js';
 import { buildStyle } from './style.js';
 
@@ -44,7 +45,7 @@ export class TsBuild extends LitElement {
           ${desk.removed === null ? nothing : html`<p class="removed">${SAY.strip.removed(desk.removed.lug.id)} <button class="link" @click=${() => { desk.putBack(); }}><span>${SAY.strip.undo}</span></button></p>`}
           <div class="add"><button aria-expanded=${this.adding ? 'true' : 'false'} @click=${() => { this.adding = !this.adding; }}>${SAY.strip.add}</button>
             ${this.adding ? this.#shelf(desk) : nothing}</div>
-          <section><h2>${PAGE.keep}</h2><ts-share></ts-share>
+          <section><h2>${PAGE.keep}</h2><ts-share></ts-share><ts-lasting></ts-lasting>
             ${this.aside ? html`<p class="row"><button class="link" @click=${() => { tell(this, 'ts-bring-back'); }}><span>${PAGE.bringBack}</span></button></p>` : nothing}
             <p class="row"><button class="link" @click=${() => { tell(this, 'ts-example'); }}><span>${PAGE.example}</span></button></p>
           </section>
