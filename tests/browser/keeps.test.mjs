@@ -84,6 +84,8 @@ test('two tabs on one build: each says that there is another, and what one overw
   await page.keyboard.press('ControlOrMeta+a');
   await page.keyboard.type('68k');
   await page.locator('ts-notice').filter({ hasText: 'put aside' }).waitFor();
+  // The open field lies over it.
+  await page.locator('ts-open-field').getByRole('button', { name: 'Done' }).click();
   await page.getByRole('button', { name: 'Bring it back' }).click();
   await settled(page);
   assert.match(await textOf(page, 'ts-drawing'), /R3 91k/);

@@ -1,6 +1,6 @@
 import { nothing, svg, type SVGTemplateResult } from 'lit';
 
-import { roleWords } from '../words/part-words.js';
+import { DRAWN, roleWords } from '../words/part-words.js';
 import { around } from './geometry.js';
 import type { Box, Placed, Stroke } from './kinds.js';
 import { lettering, type Line } from './lettering.js';
@@ -53,8 +53,8 @@ function isRefused(part: Placed, state: State): boolean {
 function spoken(part: Placed, text: string, state: State): string {
   const label = state.labels.get(part.reference) ?? roleWords(part.role);
   const seen = [part.written, text, noteOf(part, state)].filter((each) => each !== '').join(' ');
-  const named = [seen, ...(label === part.written ? [] : [label]), ...(isRefused(part, state) ? ['not read'] : [])];
-  return [...named, ...(part.field === '' ? [] : ['opens its field'])].filter((each) => each !== '').join(', ');
+  const named = [seen, ...(label === part.written ? [] : [label]), ...(isRefused(part, state) ? [DRAWN.notRead] : [])];
+  return [...named, ...(part.field === '' ? [] : [DRAWN.opens])].filter((each) => each !== '').join(', ');
 }
 
 function symbol(part: Placed): SVGTemplateResult {

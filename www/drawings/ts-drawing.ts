@@ -1,6 +1,7 @@
 import { html, LitElement, nothing, svg, type PropertyValues, type TemplateResult } from 'lit';
 
 import type { Figures } from '../words/kinds.js';
+import { DRAWN } from '../words/part-words.js';
 import { show } from '../words/quantity.js';
 import { afterFrame } from './frame.js';
 import { abreast, arrange, LARGEST } from './arrange.js';
@@ -119,7 +120,7 @@ export class TsDrawing extends LitElement {
     const { width, height } = arrangement;
     const most = Math.min(this.room, width * LARGEST);
     return html`<svg viewBox="0 0 ${width} ${height}" width=${most} height=${(most / width) * height} role="group"
-      aria-label="Schematic">${svg`${render(arrangement, this.state(this.circuit?.nodes ?? []))}`}</svg>`;
+      aria-label=${DRAWN.schematic}>${svg`${render(arrangement, this.state(this.circuit?.nodes ?? []))}`}</svg>`;
   }
 
   private state(nodes: Netlist['nodes']): State {
@@ -136,7 +137,7 @@ export class TsDrawing extends LitElement {
         this.dispatchEvent(new CustomEvent('ts-open', { detail, bubbles: true, composed: true }));
       },
       danger: () => { this.dispatchEvent(new CustomEvent('ts-danger', { bubbles: true, composed: true })); },
-      dangerName: live.length === 0 ? '' : `Danger, ${show(most, 'V')}: what to do`,
+      dangerName: live.length === 0 ? '' : DRAWN.danger(show(most, 'V')),
     };
   }
 }

@@ -76,6 +76,14 @@ const RULES: Readonly<Record<string, string>> = {
 /** The margin rules that have a sentence. */
 export const RULE_CODES: readonly string[] = Object.keys(RULES);
 
+/** What a drawing says aloud beyond the names of its parts. */
+export const DRAWN = {
+  schematic: 'Schematic',
+  notRead: 'not read',
+  opens: 'opens its field',
+  danger: (volts: string): string => `Danger, ${volts}: what to do`,
+} as const;
+
 /** What a part does, for people. */
 export function roleWords(role: string, way?: Way): string {
   return told(lookUp(ROLES, role), way);

@@ -25,6 +25,9 @@ const VALVES: readonly (readonly [RegExp, string])[] = [
   [/\bTube/g, 'Valve'],
 ];
 
+/** A decimal figure in a text of ours; not the number of a standard, such as S3.5. */
+const POINT = /(?<![\w.])(\d+)\.(\d+)(?![\w.])/g;
+
 /**
  * A text of ours in the person's own trade words. Texts are written once, with "tube" and "B+"; names that the person
  * typed must not be passed through here.
@@ -34,5 +37,6 @@ export function told(text: string, way: Way = USUAL_WAY): string {
   if (way.tube === 'valve') {
     for (const [pattern, word] of VALVES) said = said.replace(pattern, word);
   }
+  if (way.decimal === 'comma') said = said.replace(POINT, '$1,$2');
   return way.supply === 'HT' ? said.replaceAll('B+', 'HT') : said;
 }

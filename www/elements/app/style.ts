@@ -9,6 +9,7 @@ export const appStyle = css`
   main:focus-visible { outline-offset: -3px; }
   /* What the page has to say lies over its foot: it comes while somebody reads, and must push nothing away. */
   .notices { position: fixed; z-index: 4; left: var(--strip-side); right: 0; bottom: calc(var(--strip-low) + env(safe-area-inset-bottom)); max-width: 620px; max-height: 45dvh; overflow-y: auto; margin: 0 auto; }
+  main.told { padding-bottom: calc(var(--strip-low) + 45dvh + env(safe-area-inset-bottom)); }
   .notices:empty { display: none; }
   ts-notice { margin: 12px var(--margin) 0; }
   .skip { position: absolute; left: 8px; top: -80px; z-index: 9; padding: 12px 16px; background: var(--ink); color: var(--paper); font-weight: 700; }

@@ -127,7 +127,7 @@ export class TsApp extends LitElement {
       @ts-bring-back=${() => { this.#session?.bringBack(); this.#went(); }} @ts-example=${() => { this.#session?.replace(EXAMPLE, 'speech'); this.#went(); }}>
       <nav aria-label="On this page"><header><a class="skip" href="#main" @click=${this.#skip}>${PAGE.toAnswers}</a></header></nav>
       <ts-strip .lugs=${lugs} .at=${at} .name=${build.name} .home=${this.#address?.of('') ?? '#'}></ts-strip>
-      <main tabindex="-1">
+      <main tabindex="-1" class=${this.said.length > 0 ? 'told' : ''}>
         <div class="notices">${this.said.map((said) => html`<ts-notice .text=${said.text} .action=${said.action} .close=${SAY.close} @ts-act=${() => { this.#act(said); }} @ts-dismiss=${() => { this.#unsay(said.key); }}></ts-notice>`)}</div>
         ${at === '' ? html`<ts-build .desk=${desk} .tick=${this.tick} ?aside=${this.#session?.hasAside === true}></ts-build>`
           : html`<ts-calculator .desk=${desk} .tick=${this.tick} .build=${build.name} .keepers=${this.root === null ? '' : `${this.#address?.of('for-your-page') ?? ''}`}></ts-calculator>`}
