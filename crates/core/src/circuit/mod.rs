@@ -4,7 +4,8 @@
 //! - [`DcPoint`]: direct volts, currents, watts, and how each follows each part;
 //! - [`Response`]: small signals at a frequency, and noise; [`Sweep`]: its greatest and its corners;
 //! - [`Periodic`]: the steady state under a drive that the tubes distort;
-//! - [`Audio`]: a sampled emf sent through, step by step in time.
+//! - [`Audio`]: a sampled emf sent through, step by step in time;
+//! - [`Chain`]: a rectifier and the chain it feeds, in time; [`Cycle`], [`Start`].
 //!
 //! Nodal analysis with one unknown per node: wires, closed switches and sources merge nodes, so no branch current is an
 //! unknown. Place is kept for what later issues bring: another two-terminal part is a `Law` of a branch, another kind of
@@ -35,6 +36,7 @@ mod rigid;
 mod root;
 mod scalar;
 mod sets;
+mod stepping;
 mod sums;
 mod sweep;
 
@@ -47,4 +49,7 @@ pub use parameter::{Parameter, PartDerivative, ResponseDerivative};
 pub use part::{GROUND, Kind, NodeId, Part, PartId};
 pub use periodic::{Bound, Periodic, Steady, Unreached};
 pub use response::{Phasors, Response};
+pub use stepping::{
+    Chain, Connection, Cycle, Reading, Rectifier, Rung, Series, Start, Steps, Trace, discharge_seconds, turn_on_peak,
+};
 pub use sweep::{Corners, Level, Peak, Sweep};
