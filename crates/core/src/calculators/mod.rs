@@ -9,6 +9,7 @@ mod outcome;
 mod picture;
 mod solve;
 mod stage;
+mod supply;
 mod swept;
 mod triode;
 mod tube;
@@ -17,7 +18,7 @@ mod voice;
 use outcome::finite;
 pub use outcome::{Caution, Outcome, Severity, Want};
 pub use picture::{Curve, Line, PartRow, TestPoint, WiringStep};
-
+pub use supply::work_at as supply_at;
 pub use voice::{Rendered, render};
 
 use alloc::{vec, vec::Vec};
@@ -49,6 +50,8 @@ pub static CALCULATORS: &[&Calculator] = &[
     &stage::STAGE,
     #[cfg(feature = "audio")]
     &voice::VOICE,
+    #[cfg(feature = "power")]
+    &supply::SUPPLY,
     #[cfg(feature = "parts")]
     &tube::TUBE,
     #[cfg(feature = "networks")]

@@ -79,6 +79,35 @@ pub enum Kind {
         /// Between plate and cathode.
         plate_cathode_farads: f64,
     },
+    /// A transformer's secondary: its ends; or one end, the tap and the other end. Followed in time only.
+    Winding {
+        /// Emf rms between two ends, or one end and the tap.
+        volts: f64,
+        /// Of one conducting path, the reflected primary included.
+        ohms: f64,
+    },
+    /// Silicon: anode, cathode. Followed in time only.
+    Diode {
+        /// Constant forward drop.
+        volts: f64,
+    },
+    /// A vacuum rectifier: its plates, then the cathode. Followed in time only.
+    Rectifier {
+        /// Of one plate, in A/V^1.5.
+        perveance: f64,
+    },
+    /// A constant current drawn from the first node to the second. Followed in time only.
+    Load {
+        /// What it draws.
+        amps: f64,
+    },
+    /// A gas regulator: anode, cathode. Followed in time only.
+    Regulator {
+        /// Where its law, followed down, has no current.
+        volts: f64,
+        /// Rise of its volts with its current.
+        ohms: f64,
+    },
 }
 
 impl Kind {
@@ -93,18 +122,24 @@ impl Kind {
             Kind::Potentiometer { .. } => "potentiometer",
             Kind::Switch { .. } => "switch",
             Kind::Triode { .. } => "triode",
+            Kind::Winding { .. } => "winding",
+            Kind::Diode { .. } => "diode",
+            Kind::Rectifier { .. } => "rectifier",
+            Kind::Load { .. } => "load",
+            Kind::Regulator { .. } => "regulator",
         }
     }
 
-    /// The one figure such a part is bought by, in SI: ohms, farads, henries or direct volts.
+    /// The one figure such a part is bought by, in SI: ohms, farads, henries, volts, or the amperes of a load.
     #[must_use]
     pub const fn value(&self) -> Option<f64> {
         match *self {
             Kind::Resistor { ohms } | Kind::Potentiometer { ohms, .. } => Some(ohms),
             Kind::Capacitor { farads } => Some(farads),
             Kind::Coil { henries, .. } => Some(henries),
-            Kind::Source { volts, .. } => Some(volts),
-            Kind::Switch { .. } | Kind::Triode { .. } => None,
+            Kind::Source { volts, .. } | Kind::Winding { volts, .. } | Kind::Regulator { volts, .. } => Some(volts),
+            Kind::Load { amps } => Some(amps),
+            Kind::Switch { .. } | Kind::Triode { .. } | Kind::Diode { .. } | Kind::Rectifier { .. } => None,
         }
     }
 }

@@ -7,6 +7,7 @@ mod drawn;
 mod emission;
 mod fit;
 mod knee;
+mod rectifiers;
 mod regulators;
 mod spread;
 mod table;
@@ -14,6 +15,7 @@ mod triode;
 
 pub(crate) use drawn::Drawn;
 pub use fit::{Fit, Kind, Parameter, Residual, Spread, Unfit, fit};
+pub use rectifiers::{RECTIFIER_NAMES, RectifierTube, rectifier, rectifiers};
 pub use regulators::{REGULATOR_FARADS, REGULATOR_NAMES, Regulator, regulator, regulators};
 pub use table::{Cutoff, Electrode, Heater, NAMES, Pin, Point, Ratings, Reading, Sheet, Tube, tube, tubes};
 pub use triode::{GridAndPlate, PlateCurrent, Triode};

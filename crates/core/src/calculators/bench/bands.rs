@@ -3,6 +3,7 @@ use alloc::{string::String, vec::Vec};
 use crate::{
     calculators::TestPoint,
     circuit::{Circuit, DcPoint, Fault, GROUND, Kind, NodeId, Parameter, Part},
+    value::Inputs,
 };
 
 /// A tube of a type, new or worn, against its sheet: common practice, no source.
@@ -41,7 +42,7 @@ fn read(circuit: &Circuit, rest: &DcPoint, point: Point, meter_ohms: f64) -> Res
     loaded.add(Part::new("", "meter", &[point.node, GROUND], Kind::Resistor { ohms: meter_ohms }));
     let dc = loaded.dc_from(rest)?;
     let nominal = dc.volts(point.node);
-    let (mut squares, mut limit) = (0.0, 0.0);
+    let mut reaches = Vec::new();
     for derivative in dc.sensitivities(point.node) {
         let tolerance = match derivative.parameter {
             Parameter::Perveance => PERVEANCE_SPREAD,
@@ -49,20 +50,33 @@ fn read(circuit: &Circuit, rest: &DcPoint, point: Point, meter_ohms: f64) -> Res
             Parameter::Setting => 0.0,
             _ => loaded.part(derivative.part).map_or(0.0, |part| part.tolerance),
         };
-        let reach = libm::fabs(derivative.by_ln) * tolerance;
-        squares += reach * reach / 3.0;
-        limit += reach;
+        reaches.push(libm::fabs(derivative.by_ln) * tolerance);
     }
+    Ok(banded(point.name, point.pin, nominal, &reaches))
+}
+
+/// The bands of a reading that each part by itself, at its limit, moves by one of `reaches`.
+pub(in crate::calculators) fn banded(name: String, pin: Option<String>, nominal: f64, reaches: &[f64]) -> TestPoint {
+    let squares: f64 = reaches.iter().map(|reach| reach * reach / 3.0).sum();
+    let limit: f64 = reaches.iter().sum();
     let deviation = libm::sqrt(squares);
     let (outside, usual) = (f64::min(OUTSIDE * deviation, limit), f64::min(USUAL * deviation, limit));
-    Ok(TestPoint {
-        name: point.name,
-        pin: point.pin,
+    TestPoint {
+        name,
+        pin,
         unit: "V",
         nominal,
         least: nominal - outside,
         most: nominal + outside,
         usual_least: nominal - usual,
         usual_most: nominal + usual,
-    })
+    }
+}
+
+/// Ohms of the meter in the inputs.
+pub(in crate::calculators) fn meter_ohms(inputs: &Inputs) -> f64 {
+    match (inputs.maybe("meter.ohms_per_volt"), inputs.maybe("meter.range")) {
+        (Some(sensitivity), Some(range)) => sensitivity * range,
+        _ => inputs.number("meter.ohms"),
+    }
 }

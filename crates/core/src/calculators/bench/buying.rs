@@ -109,7 +109,8 @@ fn row(buying: &Buying, part: &Part) -> Option<PartRow> {
             row.kind = "tube";
             row.value = Some(Value::Text(String::from(buying.tube)));
         }
-        Kind::Source { .. } => return None,
+        // A supply's own parts are sized where its currents are known.
+        _ => return None,
     }
     Some(row)
 }

@@ -5,7 +5,7 @@ mod buying;
 mod netlist;
 mod wiring;
 
-pub(super) use bands::{Point, test_points};
-pub(super) use buying::{Buying, HIGH_LINE, parts};
-pub(super) use netlist::{TubeAtSocket, describe};
-pub(super) use wiring::{pin_at, wiring};
+pub(super) use bands::{Point, banded, meter_ohms, test_points};
+pub(super) use buying::{Buying, HIGH_LINE, parts, standard_volts, standard_watts};
+pub(super) use netlist::{Socket, TubeAtSocket, describe, describe_with};
+pub(super) use wiring::{join_parts, pin_at, wiring};

@@ -4,7 +4,7 @@ use alloc::{
     vec::Vec,
 };
 
-use super::TubeAtSocket;
+use super::{Socket, TubeAtSocket};
 use crate::text::{counted, together};
 use crate::{
     calculators::WiringStep,
@@ -13,7 +13,8 @@ use crate::{
 
 /// Roles of parts that are inside what comes before or after the stage: drawn, for the answers depend on them, but
 /// neither bought nor wired here.
-const ELSEWHERE: [&str; 4] = ["source_resistance", "microphone_capacitance", "load", "load_capacitance"];
+const ELSEWHERE: [&str; 6] =
+    ["source_resistance", "microphone_capacitance", "load", "load_capacitance", "load_current", "load_resistor"];
 
 /// Whether a part is one that the builder of this stage buys and joins.
 pub(in crate::calculators) fn is_built(part: &Part) -> bool {
@@ -29,36 +30,45 @@ pub(in crate::calculators) fn wiring(
     tubes: &[TubeAtSocket],
     seen_as: &[(NodeId, NodeId)],
 ) -> Vec<WiringStep> {
+    let sockets: Vec<Socket> = tubes.iter().map(TubeAtSocket::socket).collect();
+    join_parts(circuit, &sockets, seen_as)
+}
+
+/// As [`wiring`], for tubes of any sort.
+pub(in crate::calculators) fn join_parts(
+    circuit: &Circuit,
+    sockets: &[Socket],
+    seen_as: &[(NodeId, NodeId)],
+) -> Vec<WiringStep> {
     let mut steps = Vec::new();
     let mut join = |from: String, to: String, part: Option<String>| {
         let step = steps.len() + 1;
         steps.push(WiringStep { from, to, part, step });
     };
-    for at in tubes {
-        if let Some(tube) = at.tube {
-            for (side, pins) in tube.heater_pins().iter().enumerate() {
-                for pin in *pins {
-                    let from = if side == 0 { "heater_a" } else { "heater_b" };
-                    join(from.into(), together(&[at.reference, ".", &counted(usize::from(*pin))]), None);
-                }
+    for at in sockets {
+        for (from, pins) in ["heater_a", "heater_b"].into_iter().zip(at.heater) {
+            for pin in pins {
+                join(from.into(), at.place(*pin), None);
             }
         }
     }
-    for at in tubes {
-        for (index, _) in at.nodes.iter().enumerate().filter(|(_, node)| **node == GROUND) {
-            if let Some(pin) = pin_of(at, index) {
-                join(pin, circuit.name(GROUND).to_string(), None);
-            }
+    for at in sockets {
+        if let Some(pin) = at.pin_at(GROUND) {
+            join(pin, circuit.name(GROUND).to_string(), None);
         }
     }
     let seen = |node: NodeId| seen_as.iter().find(|(from, _)| *from == node).map_or(node, |(_, to)| *to);
     let place = |node: NodeId| {
         let node = seen(node);
-        pin_at(tubes, node).unwrap_or_else(|| circuit.name(node).to_string())
+        let pin =
+            Some(node).filter(|node| *node != GROUND).and_then(|node| sockets.iter().find_map(|at| at.pin_at(node)));
+        pin.unwrap_or_else(|| circuit.name(node).to_string())
     };
     for (_, part) in circuit.parts().filter(|(_, part)| is_built(part)) {
         let legs: Vec<&str> = match part.kind {
             Kind::Potentiometer { .. } => vec!["top", "wiper", "bottom"],
+            Kind::Winding { .. } if part.nodes.len() > 2 => vec!["end_1", "tap", "end_2"],
+            Kind::Winding { .. } => vec!["end_1", "end_2"],
             Kind::Switch { .. } => {
                 join(
                     together(&[&part.reference, ".common"]),
@@ -70,7 +80,7 @@ pub(in crate::calculators) fn wiring(
                 }
                 continue;
             }
-            Kind::Triode { .. } | Kind::Source { .. } => continue,
+            Kind::Triode { .. } | Kind::Source { .. } | Kind::Rectifier { .. } | Kind::Regulator { .. } => continue,
             _ => {
                 if let [a, b] = part.nodes.as_slice() {
                     join(place(*a), place(*b), Some(part.reference.clone()));
@@ -88,11 +98,5 @@ pub(in crate::calculators) fn wiring(
 /// The pin that a node can be reached at; ground is a place of its own.
 pub(in crate::calculators) fn pin_at(tubes: &[TubeAtSocket], node: NodeId) -> Option<String> {
     let node = Some(node).filter(|node| *node != GROUND)?;
-    tubes.iter().find_map(|at| pin_of(at, at.nodes.iter().position(|own| *own == node)?))
-}
-
-/// The pin of an electrode of the section used: 0 plate, 1 grid, 2 cathode.
-fn pin_of(at: &TubeAtSocket, electrode: usize) -> Option<String> {
-    let pin = at.tube?.pins.iter().find(|pin| pin.electrode.of_first_section() == Some(electrode))?;
-    Some(together(&[at.reference, ".", &counted(pin.pin.into())]))
+    tubes.iter().find_map(|at| at.socket().pin_at(node))
 }

@@ -4,7 +4,7 @@ use super::Amplifier;
 use crate::{
     calculators::{
         Outcome, TestPoint,
-        bench::{Buying, Point, describe, parts, pin_at, test_points, wiring},
+        bench::{Buying, Point, describe, meter_ohms, parts, pin_at, test_points, wiring},
         solved,
     },
     circuit::{DcPoint, NodeId, TubePoint},
@@ -46,14 +46,6 @@ pub(in crate::calculators) fn answer_rest(outcome: &mut Outcome, amplifier: &Amp
     outcome.answer("gm", rest.tube.gm);
     outcome.answer("plate_resistance", flows.then(|| 1.0 / rest.tube.gp));
     outcome.answer("mu", flows.then(|| rest.tube.gm / rest.tube.gp));
-}
-
-/// Ohms of the meter in the inputs.
-fn meter_ohms(inputs: &Inputs) -> f64 {
-    match (inputs.maybe("meter.ohms_per_volt"), inputs.maybe("meter.range")) {
-        (Some(sensitivity), Some(range)) => sensitivity * range,
-        _ => inputs.number("meter.ohms"),
-    }
 }
 
 /// What to read at each point that a lead can reach, dc to ground, and the heater.

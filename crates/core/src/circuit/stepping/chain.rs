@@ -62,12 +62,20 @@ pub struct Chain {
 /// What stands for a node's capacitor where none is fitted: the wiring's own.
 const STRAY: f64 = 10e-12;
 
+/// What stands for the least of chokes.
+const LEAD: f64 = 1e-9;
+
 /// What stands for a wire.
 pub(super) const WIRE: f64 = 1e-3;
 
+/// Nothing in a supply is quicker than this, in s: a part that would be is taken as slow as this. It is a ten-thousandth
+/// of a step, and keeps the slow parts' digits beside the quick ones'.
+const QUICK: f64 = 1e-10;
+
 impl Rung {
     /// Resistance of what leads here, in Ω.
-    pub(super) fn ohms(&self) -> f64 {
+    #[must_use]
+    pub fn ohms(&self) -> f64 {
         match self.series {
             Series::None => 0.0,
             Series::Resistor(ohms) | Series::Choke { ohms, .. } => ohms,
@@ -93,6 +101,12 @@ impl Chain {
         if self.connection == Connection::HalfWave { 1.0 / self.hertz } else { 0.5 / self.hertz }
     }
 
+    /// What node 0 stands at where nothing at all is drawn, in V.
+    #[must_use]
+    pub fn open_volts(&self) -> f64 {
+        f64::max(0.0, self.peak - self.rectifier.threshold()) / self.share()
+    }
+
     /// Half-cycles of the mains in a period.
     pub(super) fn half_cycles(&self) -> usize {
         if self.connection == Connection::HalfWave { 2 } else { 1 }
@@ -105,7 +119,8 @@ impl Chain {
     }
 
     /// The choke at the rectifier, if there is one: henries and its winding.
-    pub(super) fn input_choke(&self) -> Option<(f64, f64)> {
+    #[must_use]
+    pub fn input_choke(&self) -> Option<(f64, f64)> {
         match self.rungs.first()?.series {
             Series::Choke { henries, ohms } if henries > 0.0 => Some((henries, ohms)),
             _ => None,
@@ -118,14 +133,22 @@ impl Chain {
     }
 
     /// Share of the rectifier's current that reaches node 0, and share of node 0's volts that the rectifier sees.
-    pub(super) fn share(&self) -> f64 {
+    #[must_use]
+    pub fn share(&self) -> f64 {
         if self.connection == Connection::Doubler { 0.5 } else { 1.0 }
     }
 
     pub(super) fn farads(&self, node: usize) -> f64 {
-        let farads = self.rungs.get(node).map_or(0.0, |rung| rung.farads);
-        let farads = if farads > 0.0 { farads } else { STRAY };
-        if node == 0 { farads * self.share() } else { farads }
+        let Some(rung) = self.rungs.get(node) else { return STRAY };
+        let towards = |rung: Option<&Rung>| match rung.map(|rung| rung.series) {
+            Some(Series::None) => 1.0 / WIRE,
+            Some(Series::Resistor(ohms) | Series::Choke { henries: 0.0, ohms }) => 1.0 / f64::max(ohms, WIRE),
+            _ => 0.0,
+        };
+        let before = if node == 0 { 0.0 } else { towards(Some(rung)) };
+        let siemens = rung.siemens + before + towards(self.rungs.get(node + 1));
+        let share = if node == 0 { self.share() } else { 1.0 };
+        f64::max(rung.farads * share, f64::max(STRAY, QUICK * siemens))
     }
 
     pub(super) fn layout(&self) -> Layout {
@@ -134,7 +157,7 @@ impl Chain {
             chokes.push(match rung.series {
                 Series::Choke { henries, .. } if k > 0 && henries > 0.0 => {
                     size += 1;
-                    Some((size - 1, libm::sqrt(henries)))
+                    Some((size - 1, libm::sqrt(f64::max(henries, f64::max(LEAD, QUICK * rung.ohms())))))
                 }
                 _ => None,
             });
@@ -191,7 +214,8 @@ impl Chain {
     }
 
     /// Direct current that the chain draws with node 0 at `volts`: amps + siemens·volts, as a pair.
-    pub(super) fn drawn(&self) -> (f64, f64) {
+    #[must_use]
+    pub fn drawn(&self) -> (f64, f64) {
         let mut drawn = (0.0, 0.0);
         for (k, rung) in self.rungs.iter().enumerate().rev() {
             let (amps, siemens) = (drawn.0 + rung.amps, drawn.1 + rung.siemens);

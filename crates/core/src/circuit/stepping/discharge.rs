@@ -2,9 +2,9 @@ use alloc::vec::Vec;
 
 use super::{Chain, advance::Advance, chain::Layout, rough::unknowns};
 
-/// The shortest time told apart, and doublings of it: to eleven years.
+/// The shortest time told apart, and doublings of it: to four months.
 const SHORTEST: f64 = 1e-5;
-const DOUBLINGS: usize = 45;
+const DOUBLINGS: usize = 40;
 
 /// Seconds after switching off until every node is under `below` volts, the rectifier passing nothing, node 0 at
 /// `volts` and the rest as the chain's loads have it; none where that never comes.
@@ -30,7 +30,8 @@ pub fn discharge_seconds(chain: &Chain, volts: f64, below: f64) -> Option<f64> {
         if most(&after) < below {
             break;
         }
-        if steps.len() > DOUBLINGS {
+        // Past the last doubling rounding would grow with the power: longer than that is never.
+        if steps.len() > DOUBLINGS || after.iter().any(|x| !x.is_finite()) {
             return None;
         }
         let next = step.twice();
@@ -48,7 +49,8 @@ pub fn discharge_seconds(chain: &Chain, volts: f64, below: f64) -> Option<f64> {
     let step = steps.first()?;
     step.hold.apply(&at, &step.still, &mut after);
     let (before, then) = (most(&at), most(&after));
-    Some(seconds + step.seconds * ((before - below) / (before - then)).clamp(0.0, 1.0))
+    let share = if before > then { ((before - below) / (before - then)).clamp(0.0, 1.0) } else { 0.0 };
+    Some(seconds + step.seconds * share)
 }
 
 fn most_volts(layout: &Layout, x: &[f64]) -> f64 {

@@ -3,7 +3,7 @@
 use alloc::{vec, vec::Vec};
 
 use super::{
-    Connection, Series, Cycle,
+    Connection, Cycle, Series,
     chain::{Layout, WIRE},
     flow::State,
 };

@@ -15,7 +15,7 @@ const CONDUCTS: f64 = 1.0 - 1e-3;
 /// Unknowns at the emf's zero.
 pub(super) fn rough(chain: &Chain) -> Vec<f64> {
     let (amps, siemens) = chain.drawn();
-    let highest = f64::max(0.0, chain.peak - chain.rectifier.threshold()) / chain.share();
+    let highest = chain.open_volts();
     let choked = chain.input_choke().is_some();
     let over = |volts: f64| {
         let drawn = amps + siemens * volts;

@@ -25,7 +25,7 @@ const PLACES: usize = 8;
 /// Half-cycles of rush followed behind a choke.
 const RUSH: usize = 24;
 /// Half-cycles followed at most, and seconds after the last thing switched.
-const HALF_CYCLES: usize = 8000;
+const HALF_CYCLES: usize = 5000;
 const AFTER: f64 = 30.0;
 /// Change of a mean in a half-cycle, over the peak emf, that counts as none, and for how many in a row.
 const STILL: f64 = 2e-6;
