@@ -46,6 +46,18 @@ const MAKERS = {
     tone: luck.of(['none', 'two-knob']), level: luck.of([0, 0.6, 1]),
     positions: [20e-9, 470e-12, 1e-9, 4.7e-9, 10e-9, 47e-9].slice(0, luck.of([1, 2, 3, 4, 5, 6])).map((farads, k) => ({ label: `Way ${k + 1}`, farads })),
   }),
+  supply: (luck) => {
+    const circuit = luck.of(['half-wave', 'centre-tap', 'bridge', 'doubler']);
+    const sections = Array.from({ length: luck.of([1, 2, 3, 4, 6]) }, (_, k) => {
+      const series = k === 0 ? (circuit !== 'doubler' && luck.yes(0.3) ? 'choke' : 'none') : luck.of(['resistor', 'choke']);
+      return { series, ohms: 200, henries: 8, farads: luck.of([10e-6, 40e-6]) };
+    });
+    return {
+      rectifier_circuit: circuit, rectifier: luck.of(['silicon', '6X4', '5Y3GT', { perveance: 1e-3 }]), sections,
+      loads: sections.map(() => ({ amps: luck.of([0, 5e-3]), ...(luck.yes(0.3) ? { ohms: 50e3 } : {}) })),
+      ...(luck.yes() ? { bleeder_ohms: 100e3 } : {}), ...(luck.yes(0.2) ? { regulator: '0A2' } : {}),
+    };
+  },
   filter: (luck) => ({
     source_ohms: luck.of([0, 50e3]),
     branches: Array.from({ length: luck.of([1, 2, 3, 5, 8, 12]) }, () => {

@@ -3,6 +3,7 @@ import {
   PANEL, type Align, type Box, type CircuitPart, type Form, type Label, type Netlist, type Note, type Panel, type Placed,
   type Point, type TagPlace, type Turn, type Wire,
 } from './kinds.js';
+import { diode, drain, rectifier, regulator, transformer } from './power-symbols.js';
 import { capacitor, coil, microphone, generator, potentiometer, rail, resistor } from './symbols.js';
 
 /** From this many farads up a capacitor is taken for an electrolytic, as sold today. */
@@ -119,6 +120,11 @@ export class Draft {
     if (part.kind === 'capacitor') return capacitor(value >= POLARISED);
     if (part.kind === 'coil') return coil(value >= IRON);
     if (part.kind === 'potentiometer') return potentiometer(this.taste.boxes, 'right');
+    if (part.kind === 'winding') return transformer(part.nodes.length === 3);
+    if (part.kind === 'diode') return diode();
+    if (part.kind === 'rectifier') return rectifier(part.nodes.length === 3 ? 2 : 1, []);
+    if (part.kind === 'load') return drain();
+    if (part.kind === 'regulator') return regulator();
     if (part.kind === 'source') {
       if (/supply/.test(part.role)) return rail();
       return part.role === 'microphone' ? microphone() : generator();

@@ -4,6 +4,7 @@ import { filter } from './filter.js';
 import type { Drawing, Netlist } from './kinds.js';
 import { marking } from './marking.js';
 import { stage } from './stage.js';
+import { supply } from './supply.js';
 import { sheet } from './tube.js';
 import { voice } from './voice.js';
 
@@ -13,7 +14,7 @@ export interface Given {
   readonly answers: Figures;
 }
 
-const CIRCUITS: Readonly<Record<string, (circuit: Netlist, taste: Taste) => Drawing>> = { filter, stage, voice };
+const CIRCUITS: Readonly<Record<string, (circuit: Netlist, taste: Taste) => Drawing>> = { filter, stage, supply, voice };
 const FACES: Readonly<Record<string, (given: Given) => Drawing>> = { marking, tube: sheet };
 const NOTHING: Given = { texts: new Map(), answers: {} };
 

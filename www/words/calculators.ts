@@ -3,8 +3,9 @@ import { FILTER } from './filter.js';
 import type { CalculatorWords } from './kinds.js';
 import { MARKING } from './marking.js';
 import { STAGE } from './stage.js';
+import { SUPPLY } from './supply.js';
 import { TUBE } from './tube.js';
 import { VOICE } from './voice.js';
 
 /** The words of every calculator, in the order of the shelf. */
-export const CALCULATORS: readonly CalculatorWords[] = [VOICE, STAGE, FILTER, TUBE, COIL, MARKING];
+export const CALCULATORS: readonly CalculatorWords[] = [VOICE, STAGE, SUPPLY, FILTER, TUBE, COIL, MARKING];

@@ -4,12 +4,13 @@ import { TUBE_CAUTIONS } from './caution-tube.js';
 import { COIL_CAUTIONS } from './caution-coil.js';
 import { FIT_CAUTIONS } from './caution-fit.js';
 import { MARKING_CAUTIONS } from './caution-marking.js';
+import { SUPPLY_CAUTIONS } from './caution-supply.js';
 import type { BareCaution, Figures, Severity } from './kinds.js';
 import { figure, raised, said, spelled } from './plain.js';
 import { show } from './quantity.js';
 import { told, USUAL_WAY, type Way } from './way.js';
 
-const MAKERS: Readonly<Record<string, CautionMaker>> = { ...TUBE_CAUTIONS, ...SIGNAL_CAUTIONS, ...FIT_CAUTIONS, ...COIL_CAUTIONS, ...MARKING_CAUTIONS };
+const MAKERS: Readonly<Record<string, CautionMaker>> = { ...TUBE_CAUTIONS, ...SIGNAL_CAUTIONS, ...FIT_CAUTIONS, ...COIL_CAUTIONS, ...MARKING_CAUTIONS, ...SUPPLY_CAUTIONS };
 
 /** The codes that have a text of their own. */
 export const CAUTION_CODES: readonly string[] = Object.keys(MAKERS);

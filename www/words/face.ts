@@ -25,6 +25,8 @@ export interface FaceTag {
   readonly answer: string;
   /** The answer is a list, and the tag shows the entry of the position switched in. */
   readonly each?: true;
+  /** A second line under the figure: another answer, and the words round it. */
+  readonly second?: { readonly answer: string; readonly words: (figure: string) => string };
 }
 
 /** A plot, in the order of the page. */
@@ -34,6 +36,10 @@ export interface FacePicture {
   readonly bands?: readonly (readonly [from: number, to: number])[];
   /** A line for each item of this input list: the one switched in is the live one. */
   readonly lines?: string;
+  /** The last line is the live one. */
+  readonly live?: 'last';
+  /** A mark of the curve from which on the ground is forbidden. */
+  readonly limit?: string;
   /** Where the cursor stands before it is moved. */
   readonly cursor?: number;
   /** How far the axis goes, in its unit, where the curve goes further than is of use. */

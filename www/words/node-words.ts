@@ -33,6 +33,19 @@ const NODES: Readonly<Record<string, string>> = {
   bass_bottom: 'bottom of Bass',
   treble_top: 'top of Treble',
   treble_bottom: 'bottom of Treble',
+  rectified: 'rectifier’s output',
+  winding_a: 'winding, first end',
+  winding_b: 'winding, other end',
+  middle: 'between the two capacitors',
+  end_1: 'first end',
+  tap: 'tap',
+  end_2: 'other end',
+  b1: 'first node',
+  b2: 'second node',
+  b3: 'third node',
+  b4: 'fourth node',
+  b5: 'fifth node',
+  b6: 'sixth node',
 };
 
 /** The nodes and terminals that have a word of their own. */
@@ -98,6 +111,7 @@ const ELECTRODES: Readonly<Record<string, string>> = {
   plate_2: 'second plate',
   grid_2: 'second grid',
   cathode_2: 'second cathode',
+  filament: 'filament, B+',
   heater: 'heater',
   heater_tap: 'heater tap',
   internal_shield: 'shield, to ground',
@@ -109,6 +123,7 @@ const BASES: Readonly<Record<string, string>> = {
   octal: 'octal, 8 pins',
   noval: 'miniature, 9 pins',
   miniature_7: 'miniature, 7 pins',
+  ux4: 'four pins',
 };
 
 /** The electrodes that have a word. */

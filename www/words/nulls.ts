@@ -15,6 +15,9 @@ const NULLS: Readonly<Record<string, string>> = {
   past_resonance: 'At and above its own resonance the coil is no inductance.',
   beyond_coil: 'The whole coil has too little for it.',
   no_turns: 'No number of turns that has room comes to it.',
+  never_discharges: 'Nothing empties the capacitors.',
+  collapsed: 'The last node has no volts.',
+  never_continuous: 'No choke does it here.',
   not_printed: 'The sheet prints none at this point.',
 };
 

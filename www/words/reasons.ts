@@ -9,6 +9,7 @@ const REASONS: Readonly<Record<string, (where: string) => string>> = {
   no_convergence: (where) => `the volts${where} did not settle. Bring the last change nearer to usual values.`,
   undamped: (where) => `the volts${where} have no single value, as in a coil and a capacitor without any resistance. Give the coil its winding resistance.`,
   shorted: (where) => `sources of different volts meet${where} without resistance between them. Put a resistor there.`,
+  doubler_begins_with_capacitors: () => 'a doubler begins with its two capacitors. Choose nothing as the first section’s lead.',
   no_such_corner: () => 'no value of that part puts the corner there. Choose another part or another corner.',
   undetermined: () =>
     'the points leave the tube open: too few, too much alike, or without transconductance, plate resistance or mu. Add one that differs.',

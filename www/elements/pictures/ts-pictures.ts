@@ -1,5 +1,5 @@
 import { css, html, LitElement, nothing } from 'lit';
-import { curveWords, dressCurves, told } from '../../words/index.js';
+import { curveWords, dressCurves, told, type FacePicture } from '../../words/index.js';
 import { SAY } from '../../words/interface.js';
 import { afterFrame } from '../../drawings/frame.js';
 import { ground, hatching, type } from '../shared/look.js';
@@ -45,13 +45,22 @@ export class TsPictures extends LitElement {
     if (shown.length === 0) return nothing;
     return html`${this.bare ? nothing : html`<h2>${SAY.headings.pictures}</h2>`}
       <div class=${`plots${shown.length > 1 ? ' several' : ''}${view.stale ? ' hatched' : ''}`}>${shown.map(({ picture, curve }, k) => html`<ts-plot
-        .curve=${curve} .current=${picture.lines === undefined ? null : (view.columns.find(({ current }) => current)?.name ?? null)}
-        .ghosts=${this.#memo.get(`ghosts ${curve.key}`, [view.pins, view.columns, view.way], () => ghosts(view, curve.key))} .bands=${picture.bands ?? NONE} .span=${picture.span ?? null}
+        .curve=${curve} .current=${liveLine(picture, curve, view)}
+        .ghosts=${this.#memo.get(`ghosts ${curve.key}`, [view.pins, view.columns, view.way], () => ghosts(view, curve.key))} .bands=${this.#memo.get(`bands ${curve.key}`, [curve], () => bandsOf(picture, curve))} .span=${picture.span ?? null}
         .figure=${k + 1} .caption=${told(curveWords(view.calculator.id, curve.key).caption, view.way)} .cursor=${picture.cursor ?? null} .way=${view.way}></ts-plot>`)}</div>`;
   }
 }
 
-const NONE: readonly never[] = [];
+function liveLine(picture: FacePicture, { lines }: Dressed, view: View): string | null {
+  if (picture.live === 'last') return lines.at(-1)?.label ?? null;
+  return picture.lines === undefined ? null : (view.columns.find(({ current }) => current)?.name ?? null);
+}
+
+/** Hatched ground: the face's bands, and all beyond the mark that is its limit. */
+function bandsOf({ bands = [], limit }: FacePicture, { marks }: Dressed): readonly (readonly [number, number])[] {
+  const at = marks.find(({ code }) => code === limit);
+  return limit === undefined || at === undefined ? bands : [...bands, [at.x, Number.MAX_VALUE]];
+}
 
 /** Whether a new view has anything new to draw. */
 function differs(now: View | null, before: View | null | undefined): boolean {

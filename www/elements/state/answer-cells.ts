@@ -27,7 +27,7 @@ export interface CellContext {
 /** Figure and unit in one, never parted at a line's end. */
 export function answerText(context: CellContext, key: string, value: Value | undefined): string {
   const { words, inputs, way } = context;
-  const unit = context.answers.find((row) => row.key === key)?.unit ?? '1';
+  const unit = context.answers.find((row) => row.key === key.replace(/\[\d+\]$/, ''))?.unit ?? '1';
   if (typeof value === 'string') return told(choiceWords(words, key, value), way);
   if (typeof value === 'boolean') return value ? PAGE.yes : PAGE.no;
   const { figure, unit: symbol } = answerFigure(words, key, value, unit, inputs, way);

@@ -68,7 +68,7 @@ export interface Curve {
   readonly x: Axis;
   readonly y: Axis;
   readonly lines: readonly CurveLine[];
-  readonly marks: readonly { readonly label: string; readonly x: number; readonly y: number }[];
+  readonly marks: readonly { readonly label: string; readonly code?: string; readonly x: number; readonly y: number }[];
 }
 
 /** What to expect at a point with the meter in place. */

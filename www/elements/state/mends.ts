@@ -15,6 +15,10 @@ const REMEDIES: Readonly<Record<string, readonly (readonly [path: string, way: '
   plate_volts_over: [['supply_volts', 'down']],
   supply_over: [['supply_volts', 'down']],
   cathode_amps_over: [['cathode_ohms', 'up'], ['plate_ohms', 'up']],
+  peak_over: [['winding_ohms', 'up'], ['sections[0].farads', 'down']],
+  plate_ohms_under: [['winding_ohms', 'up']],
+  first_capacitor_over: [['sections[0].farads', 'down']],
+  choke_under_critical: [['sections[0].henries', 'up'], ['bleeder_ohms', 'down']],
   grid_leak_over: [['grid_ohms', 'down']],
 };
 /** Twelve steps a decade: three decades are more than any mend should need. */

@@ -126,11 +126,14 @@ export function tablesOf(view: View): readonly Table[] {
 }
 
 /** The tags that stand at nodes. */
-export function tagsOf(view: View): ReadonlyMap<string, { readonly text: string }> {
+export function tagsOf(view: View): ReadonlyMap<string, { readonly text: string; readonly second?: string }> {
   const answers = view.situation?.outcome.answers ?? {};
-  const tags = view.words.face.tags.flatMap(({ node, answer, each }): [string, { text: string }][] => {
+  const tags = view.words.face.tags.flatMap(({ node, answer, each, second }): [string, { text: string; second?: string }][] => {
     const value = oneAnswer(answers, answer, each, view.lug.position);
-    return value === undefined ? [] : [[node, { text: answerText(cellsOf(view), answer, value) }]];
+    if (value === undefined) return [];
+    const text = answerText(cellsOf(view), answer, value);
+    const under = second === undefined ? undefined : oneAnswer(answers, second.answer, each, view.lug.position);
+    return [[node, second === undefined || under === undefined ? { text } : { text, second: second.words(answerText(cellsOf(view), second.answer, under)) }]];
   });
   return new Map(tags);
 }

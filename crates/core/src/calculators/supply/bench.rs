@@ -46,7 +46,9 @@ impl Worked<'_> {
         let first = reading.volts.first().copied().unwrap_or(0.0);
         match self.supply.circuit.name(node) {
             _ if known.is_some() => known.unwrap_or(0.0),
-            "rectified" => first + self.loaded.chain.rungs.first().map_or(0.0, |rung| rung.ohms()) * reading.amps,
+            "rectified" => {
+                first + self.loaded.chain.rungs.first().map_or(0.0, crate::circuit::Rung::ohms) * reading.amps
+            }
             "middle" => 0.5 * first,
             _ => 0.0,
         }
@@ -105,12 +107,11 @@ fn row(worked: &Worked, id: PartId, part: &Part) -> PartRow {
     };
     match part.kind {
         Kind::Resistor { ohms } => {
-            let (watts, volts) = match place(|section| section.series) {
-                Some(k) => (worked.section_watts()[k], libm::sqrt(reading.series_square[k]) * ohms),
-                None => {
-                    let volts = worked.high_line(worked.idle.volts.last().copied().unwrap_or(0.0));
-                    (volts * volts / ohms, volts)
-                }
+            let (watts, volts) = if let Some(k) = place(|section| section.series) {
+                (worked.section_watts()[k], libm::sqrt(reading.series_square[k]) * ohms)
+            } else {
+                let volts = worked.high_line(worked.idle.volts.last().copied().unwrap_or(0.0));
+                (volts * volts / ohms, volts)
             };
             row.watts = Some(standard_watts(watts, volts));
             row.rule = "twice_watts";

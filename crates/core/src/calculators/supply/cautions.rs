@@ -117,8 +117,8 @@ fn iron(outcome: &mut Outcome, worked: &Worked) {
         let said = caution(Severity::Limit, "winding_over", "winding_rms_amps");
         outcome.caution(said.figure("value", rms).figure("rating", rated).figure("dc", worked.loaded.reading.amps));
     }
-    if let (Some(critical), Some((henries, _))) = (worked.critical_henries, worked.loaded.chain.input_choke()) {
-        match critical {
+    if let Some((henries, _)) = worked.loaded.chain.input_choke() {
+        match worked.critical_henries {
             Some(critical) if henries < critical => {
                 let said = caution(Severity::Limit, "choke_under_critical", "sections[0].henries");
                 outcome.caution(said.figure("value", henries).figure("critical", critical));

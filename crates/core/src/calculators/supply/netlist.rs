@@ -172,7 +172,9 @@ impl Supply {
             [[a, to], [b, _]] if shape == "centre-tap" => put(&[*a, *b, *to]),
             [[a, to], [b, _], lower @ ..] if shape == "bridge" => {
                 put(&[*a, *b, *to]);
-                lower.iter().for_each(|nodes| put(nodes));
+                for nodes in lower {
+                    put(nodes);
+                }
             }
             _ => pairs.iter().for_each(|nodes| put(nodes)),
         }

@@ -32,7 +32,8 @@ pub(super) struct Worked<'a> {
     pub discharge: [Option<f64>; 2],
     pub inverse_volts: f64,
     pub turn_on_amps: f64,
-    pub critical_henries: Option<Option<f64>>,
+    /// Choke input only; none where no choke would do.
+    pub critical_henries: Option<f64>,
     /// Ohms in series with silicon that restore the volts, and the open volts then.
     pub silicon: Option<(f64, f64)>,
 }
@@ -73,7 +74,7 @@ fn worked(inputs: &Inputs, steps: Steps) -> Result<Worked<'_>, Vec<Problem>> {
         discharge: [TOUCHABLE, GUARDED].map(|below| discharge_seconds(&dark, stands, below)),
         inverse_volts: inverse_volts(inputs, &idle),
         turn_on_amps: turn_on_peak(&dark),
-        critical_henries: dark.input_choke().map(|_| critical_henries(&loaded)),
+        critical_henries: critical_henries(&loaded),
         silicon,
         rectifier,
         regulator,
@@ -208,6 +209,8 @@ impl Worked<'_> {
         outcome.answer("node_volts", reading.volts.clone());
         outcome.answer("node_ripple_pp", reading.swing.clone());
         outcome.answer("node_ripple_rms", reading.ripple.clone());
+        outcome.answer("output_volts", reading.volts.last().copied());
+        outcome.answer("output_ripple_pp", reading.swing.last().copied());
         outcome.answer("rectifier_dc_amps", reading.amps);
         outcome.answer("peak_rectifier_amps", reading.peak_amps);
         outcome.answer("winding_rms_amps", self.winding_rms());
@@ -221,8 +224,8 @@ impl Worked<'_> {
         let last = reading.volts.last().copied().unwrap_or(0.0);
         let open = self.idle.volts.last().copied().unwrap_or(0.0);
         outcome.answer("regulation_percent", (last > 1e-3).then(|| 100.0 * (open - last) / last));
-        if let Some(critical) = self.critical_henries {
-            outcome.answer("critical_henries", critical);
+        if self.loaded.chain.input_choke().is_some() {
+            outcome.answer("critical_henries", self.critical_henries);
         }
         if let Some(regulated) = &self.regulated {
             outcome.answer("regulator_amps_least", regulated.amps_least);

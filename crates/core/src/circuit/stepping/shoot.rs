@@ -74,7 +74,7 @@ impl Cycle {
         let fine = Flow::new(chain, steps.fine);
         let coarse = (steps.coarse < steps.fine).then(|| fine.twice(chain).twice(chain).twice(chain));
         let high = emfs(chain, steps.fine);
-        let start = near.map(|near| near.unknowns.clone()).unwrap_or_else(|| rough(chain));
+        let start = near.map_or_else(|| rough(chain), |near| near.unknowns.clone());
         let Some(coarse) = coarse else {
             let shot = Shot::new(chain, &fine, None, &high);
             let (unknowns, _) = shot.newton(start, THERE)?;

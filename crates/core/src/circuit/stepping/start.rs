@@ -69,7 +69,7 @@ fn empty(flow: &Flow, emf: f64) -> State {
 
 /// A doubler's capacitors change places with each half-cycle.
 fn turned(state: &mut State, sample: usize, period: usize) {
-    if sample % period == 0 {
+    if sample.is_multiple_of(period) {
         state.tilt = -state.tilt;
     }
 }
