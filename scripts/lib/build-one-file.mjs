@@ -3,6 +3,7 @@ import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { build } from 'esbuild';
 
+import { version } from './release.mjs';
 import { inOne, integrity, packed } from './in-one.mjs';
 
 export async function buildOneFile(root, dist, { catalogue, pages }) {
@@ -33,7 +34,7 @@ export async function buildOneFile(root, dist, { catalogue, pages }) {
 <style>${style}</style>
 </head>
 <body>
-<ts-app id="main">
+<ts-app id="main" release="${version(root)}">
 ${body}
 </ts-app>
 <script type="text/plain" id="program">${packed(program)}</script>

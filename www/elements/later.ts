@@ -1,5 +1,6 @@
 /** What the first answers do not need: it is fetched when they stand on the screen. Until then these elements are empty. */
 import './build/ts-build.js';
+import './changes/ts-changes.js';
 import './form/ts-form.js';
 import './open-field/ts-open-field.js';
 import './parts/ts-parts.js';

@@ -45,6 +45,9 @@ export const PAGE = {
   linkInAddress: 'The link stands in the address line: copy it from there.',
   noCopying: 'This browser does not let the page copy. Save to a file instead.',
 
+  takeNew: 'Keep the new answers',
+  answeredOtherwise: (release: string): string => `Release ${release} answered otherwise`,
+  wasNow: (was: string, now: string): string => `was ${was}, now ${now}.`,
   onStrip: (count: number): string => `${counted(count, 'lug')} on the strip.`,
   wantLook: (names: readonly string[]): string =>
     names.length === 0 ? '' : `${names.length === 1 ? 'One wants' : `${names.length} want`} a look: ${list(names)}.`,

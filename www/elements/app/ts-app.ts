@@ -81,6 +81,7 @@ export class TsApp extends LitElement {
     this.#theme(desk.preferences);
     const notice = (name: Notice, form?: number): void => { this.#say(saidOf(name, form)); };
     const session = new Session(desk, new Keep(store, crypto.randomUUID()), address, notice);
+    session.release = this.release;
     this.#session = session;
     desk.listen((news) => { this.#heard(news); });
     const catalogue = desk.begin();

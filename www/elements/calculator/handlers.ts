@@ -1,4 +1,5 @@
 import { evenSteps, isPreferred, seriesOf, stepTexts } from '../state/steps.js';
+import { withoutAnswered } from '../state/answered.js';
 import type { Desk } from '../state/desk.js';
 import * as edits from '../state/edits.js';
 import { valueOf } from '../state/figures.js';
@@ -38,6 +39,10 @@ export class Handlers {
 
   readonly takePin = ({ detail }: CustomEvent<number>): void => {
     this.#change((lug) => edits.withPinTaken(lug, detail));
+  };
+
+  readonly takeNew = (): void => {
+    this.#change(withoutAnswered);
   };
 
   /** ▼ and ▲ of a plain field: the next preferred value, written the way the last was. */

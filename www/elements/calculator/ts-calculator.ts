@@ -7,7 +7,8 @@ import { controls, ground, hatching, type } from '../shared/look.js';
 import type { Desk } from '../state/desk.js';
 import { rowFor } from '../state/leaves.js';
 import { Memo } from '../state/memo.js';
-import { labelsOf, nearest, tablesOf, tagsOf, viewOf, type View } from '../state/view.js';
+import { answeredOf, changesIn } from '../state/answered.js';
+import { cellsOf, labelsOf, nearest, tablesOf, tagsOf, viewOf, type View } from '../state/view.js';
 import '../../drawings/ts-drawing.js';
 import '../answers/ts-answers.js';
 import type { TsDisclosure } from '../disclosure/ts-disclosure.js';
@@ -94,9 +95,17 @@ export class TsCalculator extends LitElement {
     const over = cautionsOf(view).find(({ severity }) => severity === 'limit');
     return html`<div class="top">
       ${view.general === null ? nothing : html`<div class="general" role="status">${ICONS.refused(26)}<p><b>${STATES.noSolution}</b> ${view.general.text}</p></div>`}
-      </div><ts-lead class="top" .lead=${view.lead} .nearest=${this.#memo.get('nearest', [view.situation, this.open], () => (this.open === null ? null : nearest(view, this.open)))} ?folded=${folded} .stale=${view.stale} .waiting=${view.waiting}></ts-lead>
+      </div>${this.#changes(view)}<ts-lead class="top" .lead=${view.lead} .nearest=${this.#memo.get('nearest', [view.situation, this.open], () => (this.open === null ? null : nearest(view, this.open)))} ?folded=${folded} .stale=${view.stale} .waiting=${view.waiting}></ts-lead>
       ${over === undefined ? nothing : html`<div class="top"><button class="look" @click=${() => { this.#lead('limit'); }}><span class="edge hatched-ink"></span><span class="mark">${ICONS.limit(26)}</span>
         <b>${cautionWords(over, view.situation?.inputs, view.way).heading}</b><span class="why">${PAGE.why}</span></button></div>`}`;
+  }
+
+  /** What this lug brought with it from another release, where that reads otherwise. */
+  #changes(view: View): TemplateResult | typeof nothing {
+    const [answered, answers] = [answeredOf(view.lug), view.situation?.outcome.answers];
+    if (answered === null || answers === undefined || view.stale) return nothing;
+    const changes = this.#memo.get('changes', [answered.answers, answers, view.way], () => changesIn(cellsOf(view), answered.answers, answers));
+    return changes.length === 0 ? nothing : html`<div class="top"><ts-changes .release=${answered.release} .changes=${changes} @ts-take-new=${this.#handlers.takeNew}></ts-changes></div>`;
   }
 
   #side(view: View, desk: Desk): TemplateResult {

@@ -1,5 +1,6 @@
 import { fetchWords, isAway } from '../../words/fetched.js';
 import { wordsOf } from '../../words/index.js';
+import { withoutAnswered } from './answered.js';
 import { EMPTY } from './build.js';
 import { dressed } from './dressing.js';
 import * as edits from './edits.js';
@@ -139,8 +140,9 @@ export class Desk {
   /** Changes a lug: its inputs, its position, its pins. */
   change(lug: Lug, news: News = 'edited'): void {
     const old = this.build.lugs.find((each) => each.id === lug.id);
-    this.build = edits.withChanged(this.build, lug);
-    if (old?.inputs !== lug.inputs || old.position !== lug.position) {
+    const other = old?.inputs !== lug.inputs || old.position !== lug.position;
+    this.build = edits.withChanged(this.build, other ? withoutAnswered(lug) : lug);
+    if (other) {
       this.#work(lug, 0, ALWAYS);
       this.#workMore();
     }

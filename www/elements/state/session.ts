@@ -1,3 +1,4 @@
+import { answeredOf, bareBuild, withAnswers } from './answered.js';
 import { EMPTY, FORM, readBuild, written } from './build.js';
 import type { Desk } from './desk.js';
 import { withLug } from './edits.js';
@@ -28,10 +29,14 @@ export class Session {
   readonly #keep: Keep;
   readonly #address: Address;
   readonly #notice: (notice: Notice, form?: number) => void;
+  /** The release that answers here; it is kept with the answers. */
+  release = '';
   #hashes: readonly string[] = [];
   #keepTimer: ReturnType<typeof setTimeout> | undefined;
   #linkTimer: ReturnType<typeof setTimeout> | undefined;
   #waitingSince = 0;
+  /** What was kept last has no answers yet for some lug. */
+  #owing = false;
   #began = false;
 
   constructor(desk: Desk, keep: Keep, address: Address, notice: (notice: Notice, form?: number) => void) {
@@ -40,7 +45,7 @@ export class Session {
     this.#address = address;
     this.#notice = notice;
     desk.listen((news) => {
-      if ((news === 'edited' || news === 'typed') && this.#began) this.#later();
+      if (this.#began && (news === 'edited' || news === 'typed' || (news === 'shown' && this.#owing))) this.#later();
     });
   }
 
@@ -78,7 +83,7 @@ export class Session {
       this.#notice(read !== null && read.refused === 'newer' ? 'link_newer' : 'link_not_ours', read !== null && 'form' in read ? read.form : FORM);
       return null;
     }
-    if (!same(written(read.build), written(own)) && own.lugs.length > 0) this.#setAside(own, this.#desk.at);
+    if (!same(written(bareBuild(read.build)), written(bareBuild(own))) && own.lugs.length > 0) this.#setAside(own, this.#desk.at);
     return { build: read.build, at: read.at ?? read.build.lugs[0]?.id ?? '' };
   }
 
@@ -122,12 +127,12 @@ export class Session {
   /** The build with every value in it, as a file has it: it must mean the same when a later page opens it. */
   fileText(): string {
     const whole = (lug: Lug): Lug['inputs'] => this.#desk.full(lug.calculator, lug.inputs);
-    return `${JSON.stringify(written(this.#desk.build, whole), null, 2)}\n`;
+    return `${JSON.stringify(written(withAnswers(this.#desk, this.release), whole), null, 2)}\n`;
   }
 
   /** The text behind `#` that says everything. */
   async link(): Promise<string> {
-    return toHash({ build: this.#desk.build, at: this.#desk.at });
+    return toHash({ build: bareBuild(this.#desk.build), at: this.#desk.at });
   }
 
   /** Keeps at once what is on its way: the page is being left. */
@@ -153,7 +158,9 @@ export class Session {
   #keepNow(): void {
     clearTimeout(this.#keepTimer);
     this.#keepTimer = undefined;
-    const { outcome, overwrote } = this.#keep.write(written(this.#desk.build), this.#desk.at, this.#hashes);
+    const build = withAnswers(this.#desk, this.release);
+    this.#owing = build.lugs.some((lug) => answeredOf(lug) === null);
+    const { outcome, overwrote } = this.#keep.write(written(build), this.#desk.at, this.#hashes);
     if (outcome !== 'kept') this.#notice(outcome);
     else if (overwrote) this.#notice('overwrote');
   }
