@@ -18,8 +18,9 @@ after(async () => { await Promise.all([chromium?.close(), site?.close(), club?.c
 async function reader(options = {}) {
   const context = await chromium.newContext({ viewport: { width: 1200, height: 900 }, serviceWorkers: 'block', ...options });
   const page = await context.newPage();
+  page.setDefaultTimeout(10_000);
   const faults = [];
-  page.on('console', (message) => { if (/error|warning/.test(message.type())) faults.push(message.text()); });
+  page.on('console', (message) => { if (/error|warning/.test(message.type()) && !message.text().includes('blocked by Playwright')) faults.push(message.text()); });
   page.on('pageerror', (fault) => faults.push(String(fault)));
   context.on('request', (request) => { if (!/^(data:|blob:|http:\/\/(localhost|127\.0\.0\.1):)/.test(request.url())) faults.push(request.url()); });
   return { context, page, faults };
@@ -64,7 +65,7 @@ test('what is copied from every calculator works where it is pasted: link, frame
     assert.match(page.url(), /\/v\/\d+\.\d+\.\d+\//, 'not at an address that stays');
 
     await pasted(page, `element-${id}`, codes.element);
-    await page.locator('tag-strip ts-lead').waitFor();
+    await page.locator('tag-strip ts-lead').waitFor({ timeout: 8000 });
     await page.waitForFunction(() => globalThis.heard.length > 0);
     assert.equal(await leadOf(page), codes.lead, `${id} as an element`);
     const [detail] = await page.evaluate(() => globalThis.heard);
@@ -140,7 +141,7 @@ test('the page’s looks do not come in, the element’s do not go out, and axe 
   });
   const { context, page } = await reader();
   await pasted(page, 'loud', codes.element);
-  await page.locator('tag-strip ts-lead').waitFor();
+  await page.locator('tag-strip ts-lead').waitFor({ timeout: 8000 });
   const theirs = () => page.locator('#theirs').evaluate((heading) => JSON.stringify([...getComputedStyle(heading)].map((name) => getComputedStyle(heading).getPropertyValue(name))));
   const before = await theirs();
   assert.deepEqual(await looks(page), { color: 'rgb(23, 26, 25)', fontSize: '50px', letterSpacing: '-0.75px', textTransform: 'none', direction: 'ltr', width: 340 });
@@ -156,7 +157,7 @@ test('the page’s looks do not come in, the element’s do not go out, and axe 
   const quiet = await reader();
   club.pages.set('/quiet', `<!doctype html><html lang="en"><title>Quiet</title><main><h1>Evening</h1>${codes.element}</main></html>`);
   await quiet.page.goto(`${club.address}/quiet`);
-  await quiet.page.locator('tag-strip ts-lead').waitFor();
+  await quiet.page.locator('tag-strip ts-lead').waitFor({ timeout: 8000 });
   await axe(quiet.page, 'an element on a page');
   await quiet.context.close();
 });
@@ -206,7 +207,7 @@ test('a host without headers: everything works, the hash is left out, and the pa
   const code = await page.evaluate(() => navigator.clipboard.readText());
   assert.ok(!code.includes('integrity='));
   await pasted(page, 'bare', code);
-  await page.locator('tag-strip ts-lead').waitFor();
+  await page.locator('tag-strip ts-lead').waitFor({ timeout: 8000 });
   assert.deepEqual(faults, []);
   await context.close();
   await bare.close();

@@ -7,6 +7,8 @@ import { brotliCompressSync, constants } from 'node:zlib';
 import { serveFolder } from '../../scripts/lib/static-server.mjs';
 
 const UNDER = '/club/tagstrip/';
+/** Bytes under which a host packs nothing. */
+const SMALL = 200;
 const PACKED = { params: { [constants.BROTLI_PARAM_QUALITY]: 9 } };
 
 async function listen(server, name) {
@@ -34,10 +36,10 @@ export async function serveHosted(site, { bare = false } = {}) {
   const headersOf = bare ? () => ({}) : rulesIn(readFileSync(join(site, '_headers'), 'utf8'));
   const [sent, packs] = [[], new Map()];
   const server = createServer(async (request, response) => {
-    const answer = await fetch(new URL(request.url, inner.address), { method: request.method, redirect: 'manual' });
+    const answer = await fetch(new URL(request.url, inner.address), { redirect: 'manual' });
     const plain = Buffer.from(await answer.arrayBuffer());
     const { pathname } = new URL(request.url, inner.address);
-    if (!packs.has(pathname)) packs.set(pathname, plain.length < 200 ? plain : brotliCompressSync(plain, PACKED));
+    if (!packs.has(pathname)) packs.set(pathname, plain.length < SMALL ? plain : brotliCompressSync(plain, PACKED));
     const pack = packs.get(pathname);
     const tag = `"${pathname} ${pack.length}"`;
     const head = { 'content-type': answer.headers.get('content-type'), 'cache-control': 'no-cache', etag: tag, ...headersOf(`/${pathname.slice(UNDER.length)}`) };
@@ -47,7 +49,7 @@ export async function serveHosted(site, { bare = false } = {}) {
       response.writeHead(304, head).end();
       return;
     }
-    if (pack !== plain) head['content-encoding'] = 'br';
+    if (plain.length >= SMALL) head['content-encoding'] = 'br';
     if (request.method !== 'HEAD') sent.push({ path: pathname, bytes: pack.length });
     response.writeHead(answer.status, head).end(request.method === 'HEAD' ? undefined : pack);
   });
@@ -66,7 +68,7 @@ export async function serveClub(pages = new Map()) {
 
 /** A page of a club with its own loud style sheet, and what was pasted into it. */
 export const clubPage = (pasted) => `<!doctype html>
-<html lang="en"><head><meta charset="utf-8"><title>Evening 4</title><style>
+<html lang="en"><head><meta charset="utf-8"><title>Evening 4</title><link rel="icon" href="data:,"><style>
 :root { --ink: red; --paper: yellow; --rem: 40px; }
 html { font-size: 62.5%; letter-spacing: 3px; text-transform: uppercase; font-family: monospace; direction: rtl; }
 body { width: 340px; margin: 20px; }

@@ -25,6 +25,7 @@ export function lugFrom(calculator: string, inputs: unknown, position: unknown):
 
 /** The attributes that say the inputs, as markup: ` plate_ohms="220k"`. */
 export function attributesOf(inputs: Figures): string {
+  if (Object.keys(inputs).length === 0) return '';
   return flatten(inputs).split('&').filter((pair) => pair !== '').map((pair) => {
     const cut = pair.indexOf('=');
     return ` ${pair.slice(0, cut)}="${quoted(decodeURIComponent(pair.slice(cut + 1).replaceAll('+', '%20')))}"`;
