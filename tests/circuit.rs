@@ -3,6 +3,8 @@
 #[path = "circuit/closed_forms.rs"]
 mod closed_forms;
 mod common;
+#[path = "circuit/coupled.rs"]
+mod coupled;
 #[path = "circuit/netlist.rs"]
 mod netlist;
 #[cfg(not(target_arch = "wasm32"))]

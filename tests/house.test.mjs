@@ -36,10 +36,11 @@ const MAY_USE = {
   quantity: [],
   value: ['quantity'],
   tube: ['value', 'quantity'],
+  network: [],
   circuit: ['tube', 'value', 'quantity'],
   hearing: [],
   coil: [],
-  calculators: ['hearing', 'coil', 'circuit', 'tube', 'value', 'quantity'],
+  calculators: ['network', 'hearing', 'coil', 'circuit', 'tube', 'value', 'quantity'],
 };
 
 test('arrows between the modules of the core run one way', () => {

@@ -40,6 +40,13 @@ function amplifier(luck) {
 }
 
 const MAKERS = {
+  lowpass: (luck) => ({
+    family: 'butterworth', order: luck.of([2, 3, 4, 5, 6, 7, 8, 9]), first: luck.of(['capacitor', 'coil']), series: luck.of(['exact', 'E12']),
+  }),
+  tank: (luck) => ({
+    network: luck.of(['pi', 'pi-l', 'parallel-link']), tube_farads: luck.of([0, 8e-12]), antenna_reactance: luck.of([0, 20, -20]),
+  }),
+  tuning: (luck) => ({ target_hertz: luck.of([1.9e6, 3.7e6, 7.1e6, 14e6, 20e6]), stray_farads: luck.of([0, 20e-12, 500e-12]) }),
   stage: (luck) => ({ ...amplifier(luck), source_ohms: luck.of([0, 50e3]) }),
   voice: (luck) => ({
     ...amplifier(luck), microphone_ohms: luck.of([0, 50e3]), ...(luck.yes() ? { microphone_farads: 1.5e-9 } : {}),

@@ -148,6 +148,7 @@ fn figure(range: &Range, kind: Kind, chance: &mut Chance) -> f64 {
     match chance.below(12) {
         0 if kind != Kind::Usual => least,
         1 if kind != Kind::Usual => most,
+        _ if range.whole => (least + chance.unit() * (most - least)).round(),
         _ if range.scale == Scale::Log && least > 0.0 => {
             (least.ln() + chance.unit() * (most / least).ln()).exp().clamp(least, most)
         }

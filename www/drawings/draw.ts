@@ -2,10 +2,13 @@ import type { Figures } from '../words/kinds.js';
 import type { Taste } from './draft.js';
 import { filter } from './filter.js';
 import type { Drawing, Netlist } from './kinds.js';
+import { lowpass } from './lowpass.js';
 import { marking } from './marking.js';
 import { stage } from './stage.js';
 import { supply } from './supply.js';
+import { tank } from './tank.js';
 import { sheet } from './tube.js';
+import { tuning } from './tuning.js';
 import { voice } from './voice.js';
 
 /** What the faces without a circuit are drawn from. */
@@ -14,7 +17,9 @@ export interface Given {
   readonly answers: Figures;
 }
 
-const CIRCUITS: Readonly<Record<string, (circuit: Netlist, taste: Taste) => Drawing>> = { filter, stage, supply, voice };
+const CIRCUITS: Readonly<Record<string, (circuit: Netlist, taste: Taste) => Drawing>> = {
+  filter, lowpass, stage, supply, tank, tuning, voice,
+};
 const FACES: Readonly<Record<string, (given: Given) => Drawing>> = { marking, tube: sheet };
 const NOTHING: Given = { texts: new Map(), answers: {} };
 

@@ -42,6 +42,16 @@ export function coil(iron: boolean): Form {
   return { terminals: ends(20), strokes, box: { x: -20, y: iron ? -13.5 : -6, width: 40, height: iron ? 15 : 8 } };
 }
 
+/** Two coils in one field, standing side by side. */
+export function coupled(): Form {
+  const turns = (x: number, bulge: 0 | 1): string => `M${x} -20${'a5 5 0 0 B 0 10'.replace('B', String(bulge)).repeat(4)}`;
+  return {
+    terminals: [{ x: -12, y: -20 }, { x: -12, y: 20 }, { x: 12, y: -20 }, { x: 12, y: 20 }],
+    strokes: [{ d: `${turns(-12, 1)}${turns(12, 0)}`, weight: 'part' }],
+    box: { x: -13, y: -20, width: 26, height: 40 },
+  };
+}
+
 /** A potentiometer, standing: top, wiper and bottom, the wiper to the right or left. */
 export function potentiometer(boxes: boolean, side: 'right' | 'left'): Form {
   const way = side === 'right' ? 1 : -1;

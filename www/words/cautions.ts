@@ -2,6 +2,7 @@ import type { CautionContext, CautionMaker, CautionText, CautionWords } from './
 import { SIGNAL_CAUTIONS } from './caution-signal.js';
 import { TUBE_CAUTIONS } from './caution-tube.js';
 import { COIL_CAUTIONS } from './caution-coil.js';
+import { RF_CAUTIONS } from './caution-rf.js';
 import { FIT_CAUTIONS } from './caution-fit.js';
 import { MARKING_CAUTIONS } from './caution-marking.js';
 import { SUPPLY_CAUTIONS } from './caution-supply.js';
@@ -10,7 +11,9 @@ import { figure, raised, said, spelled } from './plain.js';
 import { show } from './quantity.js';
 import { told, USUAL_WAY, type Way } from './way.js';
 
-const MAKERS: Readonly<Record<string, CautionMaker>> = { ...TUBE_CAUTIONS, ...SIGNAL_CAUTIONS, ...FIT_CAUTIONS, ...COIL_CAUTIONS, ...MARKING_CAUTIONS, ...SUPPLY_CAUTIONS };
+const MAKERS: Readonly<Record<string, CautionMaker>> = {
+  ...TUBE_CAUTIONS, ...SIGNAL_CAUTIONS, ...FIT_CAUTIONS, ...COIL_CAUTIONS, ...MARKING_CAUTIONS, ...RF_CAUTIONS, ...SUPPLY_CAUTIONS,
+};
 
 /** The codes that have a text of their own. */
 export const CAUTION_CODES: readonly string[] = Object.keys(MAKERS);

@@ -46,6 +46,19 @@ export interface FacePicture {
   readonly span?: readonly [from: number, to: number];
 }
 
+/** A value handed on to another calculator with one press. */
+export interface FaceHand {
+  /** The answer it hangs on: no button where that is absent; one for each entry where it is a list. */
+  readonly answer: string;
+  readonly label: string;
+  /** The calculator that takes it. */
+  readonly to: string;
+  /** Inputs of the other, by the answer that goes there. */
+  readonly carry: Readonly<Record<string, string>>;
+  /** Inputs that go along under the same name, or under another: there, here. */
+  readonly inputs: readonly (string | readonly [there: string, here: string])[];
+}
+
 /** What a calculator shows where: the whole of what a page needs to know about one in particular. */
 export interface Face {
   /** The input list whose items are the positions of the one switch, if there is one. */
@@ -55,6 +68,7 @@ export interface Face {
   readonly tables: readonly FaceTable[];
   readonly tags: readonly FaceTag[];
   readonly pictures: readonly FacePicture[];
+  readonly hands?: readonly FaceHand[];
   /** The answer nearest to a part, by its field's path; it stands beside the folded lead while the field is open. */
   readonly near: Readonly<Record<string, string>>;
   /** Fields that open together with a part's own: a pot's resistance with its knob. */

@@ -8,7 +8,7 @@ export {
   curveWords, dressCatalogue, dressCautions, dressCurves, dressProblems, lineWords, type Answer, type Dressed, type Row,
 } from './dress.js';
 export { partEcho, partEchoShort } from './echo.js';
-export type { Face, FacePicture, FaceRow, FaceTable, FaceTag } from './face.js';
+export type { Face, FaceHand, FacePicture, FaceRow, FaceTable, FaceTag } from './face.js';
 export { answerFigure, answerUnit, answerWords, choiceWords, inputWords, labelOf, phraseOf } from './fields.js';
 export { drawingNote, readingsNote, refusedCount, SAY, staleWords, STATES } from './interface.js';
 export type {

@@ -63,6 +63,7 @@ export interface PartRow {
   readonly watts: number | null;
   readonly volts: number | null;
   readonly amps: number | null;
+  readonly gap?: number | null;
   readonly rule: string;
 }
 

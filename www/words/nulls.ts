@@ -18,6 +18,7 @@ const NULLS: Readonly<Record<string, string>> = {
   never_discharges: 'Nothing empties the capacitors.',
   collapsed: 'The last node has no volts.',
   never_continuous: 'No choke does it here.',
+  strays_alone: 'The strays alone are too much: the coil must be smaller.',
   not_printed: 'The sheet prints none at this point.',
 };
 

@@ -1,3 +1,4 @@
+import { lengthWords } from './lengths.js';
 import { lowered, raised, spelled } from './plain.js';
 import { show } from './quantity.js';
 import { told, USUAL_WAY, type Way } from './way.js';
@@ -37,6 +38,26 @@ const ROLES: Readonly<Record<string, string>> = {
   branch_resistor: 'resistor',
   branch_capacitor: 'capacitor',
   branch_coil: 'coil',
+  transmitter: 'transmitter',
+  final_tube: 'final tube',
+  tube_capacitance: 'tube’s own capacitance',
+  tank_input: 'input capacitor',
+  tank_coil: 'tank coil',
+  tank_output: 'output capacitor',
+  second_coil: 'second coil',
+  linked_coils: 'tank coil with link',
+  link_tuning: 'link capacitor',
+  winding: 'winding',
+  antenna_resistance: 'antenna resistance',
+  antenna_reactance: 'antenna reactance',
+  ladder_capacitor: 'filter capacitor',
+  ladder_coil: 'filter coil',
+  blocking: 'blocking capacitor',
+  tuned_coil: 'coil',
+  variable: 'variable capacitor',
+  pad: 'pad',
+  series: 'series capacitor',
+  stray: 'strays',
   meter: 'meter',
   transformer: 'transformer',
   rectifier: 'rectifier',
@@ -60,6 +81,7 @@ const KINDS: Readonly<Record<string, string>> = {
   resistor: 'resistor',
   capacitor: 'capacitor',
   coil: 'coil',
+  coupled: 'coils',
   source: 'source',
   potentiometer: 'pot',
   switch: 'switch',
@@ -89,6 +111,10 @@ const RULES: Readonly<Record<string, string>> = {
   no_load_high_line: 'all it stands at with the tubes cold and the mains high; amperes are its ripple current',
   winding_rms: 'its rms current or more',
   inverse_half_again: 'half as much again as the inverse volts with the mains high',
+  rf_peak: 'half as much again as the greatest peak, full modulation counted where there is some; mica or ceramic for radio frequency',
+  rf_gap: 'the gap for the greatest peak; fixed ones for half as much again',
+  rf_heat: 'the current that heats it, full modulation counted where there is some',
+  blocking: 'half as much again as the plate’s crests; before the network, and in none of its figures',
   quarter_watt: 'takes next to nothing: a quarter watt will do',
 };
 
@@ -134,12 +160,13 @@ export function wattsWords(watts: number, way: Way = USUAL_WAY): string {
 }
 
 /** What to look for on the part: "½ W", "400 V", or nothing. */
-export function ratingWords(row: { readonly watts?: number | null; readonly volts?: number | null; readonly amps?: number | null }, way?: Way): string {
-  const { watts, volts, amps } = row;
+export function ratingWords(row: { readonly watts?: number | null; readonly volts?: number | null; readonly amps?: number | null; readonly gap?: number | null }, way?: Way): string {
+  const { watts, volts, amps, gap } = row;
   const ratings = [
     typeof watts === 'number' ? wattsWords(watts, way) : '',
     typeof volts === 'number' ? show(volts, 'V', { way }) : '',
     typeof amps === 'number' ? show(amps, 'A', { way }) : '',
+    typeof gap === 'number' ? `gap ${lengthWords(gap, way)}` : '',
   ];
   return ratings.filter((each) => each !== '').join(', ');
 }

@@ -34,6 +34,7 @@ const MAKERS: Readonly<Record<string, (scene: Scene) => string>> = {
   not_a_figure: (scene) => `${raised(scene.phrase)} takes a figure with an end. ${asked(scene)}`,
   too_small: range,
   too_large: range,
+  not_whole: ({ phrase, f, problem }) => `${raised(phrase)} must be a whole number from ${f(problem.least)} to ${f(problem.most)}.`,
   not_a_choice: ({ phrase, row, typed, problem, context }) => {
     const choices = (row?.choices ?? row?.either?.flatMap((option) => option.choices ?? []) ?? []).map((choice) =>
       choiceWords(context.words, problem.field, choice, context.way),

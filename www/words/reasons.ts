@@ -11,6 +11,11 @@ const REASONS: Readonly<Record<string, (where: string) => string>> = {
   shorted: (where) => `sources of different volts meet${where} without resistance between them. Put a resistor there.`,
   doubler_begins_with_capacitors: () => 'a doubler begins with its two capacitors. Choose nothing as the first section’s lead.',
   no_such_corner: () => 'no value of that part puts the corner there. Choose another part or another corner.',
+  even_chebyshev: () => 'a Chebyshev ladder of an even number of parts needs ends of different resistance, and both ends are alike here. Choose an odd number.',
+  network_q_low: () => 'a network of so low a Q does not span the tube’s load and the antenna. Raise the Q.',
+  network_reactance: () => 'the antenna’s own reactance is more than the last part can make up for. Bring the antenna nearer to resonance, or raise the Q.',
+  network_middle: () => 'the resistance in the middle of a pi-L must be over the antenna’s. Raise it.',
+  tube_capacitance: () => 'the tube’s own capacitance is all and more than the input capacitor may be. Raise the Q, or choose a smaller load.',
   undetermined: () =>
     'the points leave the tube open: too few, too much alike, or without transconductance, plate resistance or mu. Add one that differs.',
   turns_overlap: () => 'the turns lie over each other. Spread them further, or take thinner wire or fewer turns.',

@@ -7,6 +7,7 @@
 //! - [`quantity`]: reading figures as people write them, preferred values, markings;
 //! - [`circuit`]: parts and nodes to a dc point, a response and a periodic state;
 //! - [`coil`]: inductance, loss and self-capacitance of single-layer coils;
+//! - [`network`]: coupling networks and ladder filters by their closed formulas;
 //! - [`tube`]: current laws, the table of tubes, fitting to data-sheet points;
 //! - [`hearing`]: speech in noise;
 //! - [`calculators`]: one file per calculator.
@@ -20,6 +21,7 @@ pub mod calculators;
 pub mod circuit;
 pub mod coil;
 pub mod hearing;
+pub mod network;
 pub mod quantity;
 mod text;
 pub mod tube;

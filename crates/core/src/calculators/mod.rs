@@ -4,15 +4,19 @@ mod bench;
 mod coil;
 mod fields;
 mod filter;
+mod lowpass;
 mod marking;
 mod outcome;
 mod picture;
+mod rf;
 mod solve;
 mod stage;
 mod supply;
 mod swept;
+mod tank;
 mod triode;
 mod tube;
+mod tuning;
 mod voice;
 
 use outcome::finite;
@@ -56,6 +60,12 @@ pub static CALCULATORS: &[&Calculator] = &[
     &tube::TUBE,
     #[cfg(feature = "networks")]
     &coil::COIL,
+    #[cfg(feature = "networks")]
+    &tuning::TUNING,
+    #[cfg(feature = "networks")]
+    &tank::TANK,
+    #[cfg(feature = "networks")]
+    &lowpass::LOWPASS,
 ];
 
 /// The whole catalogue, without the words: `[{id, group, inputs[], answers[]}]`.

@@ -81,6 +81,8 @@ pub struct PartRow {
     pub volts: Option<f64>,
     /// Amperes to buy.
     pub amps: Option<f64>,
+    /// Gap between the plates of a capacitor with air between them, in metres.
+    pub gap: Option<f64>,
     /// The margin rule used, as a code.
     pub rule: &'static str,
 }
@@ -97,6 +99,7 @@ impl PartRow {
             ("watts", self.watts.into()),
             ("volts", self.volts.into()),
             ("amps", self.amps.into()),
+            ("gap", self.gap.into()),
             ("rule", self.rule.into()),
         ])
     }

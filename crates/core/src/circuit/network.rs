@@ -93,6 +93,23 @@ impl Network {
                 Kind::Coil { ohms, .. } if mode == Mode::Dc && ohms > 0.0 => {
                     branch(0, 1, Law::Conductance(1.0 / ohms), Parameter::Ohms, 0.0);
                 }
+                Kind::Coupled { henries: [one, other], coupling } if mode == Mode::Ac => {
+                    // The inverse of the matrix of inductances, as six branches; two pairs are negative.
+                    let left = 1.0 - coupling * coupling;
+                    let across = libm::sqrt(one * other) * left / coupling;
+                    for (first, second, henries) in [
+                        (0, 1, one * left),
+                        (2, 3, other * left),
+                        (0, 2, across),
+                        (1, 3, across),
+                        (0, 3, -across),
+                        (1, 2, -across),
+                    ] {
+                        if part.node(first) != part.node(second) {
+                            branch(first, second, Law::Inductance { henries, ohms: 0.0 }, Parameter::Henries, 0.0);
+                        }
+                    }
+                }
                 Kind::Potentiometer { ohms, setting } => {
                     let (above, below) = (ohms * (1.0 - setting), ohms * setting);
                     if above > 0.0 {
@@ -142,7 +159,7 @@ impl Network {
         for (class, root) in rigid.root.iter().enumerate() {
             names[order.place(class)] = circuit.name(*root);
         }
-        let terminals = circuit.part_list().iter().map(|part| part.nodes.len().max(3)).collect();
+        let terminals = circuit.part_list().iter().map(|part| part.nodes.len().max(4)).collect();
         Network { rigid, branches, valves, order, terminals, row, names }
     }
 

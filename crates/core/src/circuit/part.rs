@@ -49,6 +49,14 @@ pub enum Kind {
         /// Of its winding; 0 makes it a piece of wire for dc.
         ohms: f64,
     },
+    /// Two windings that share a field, without resistance: one between the first two nodes, one between the last two; their
+    /// first nodes go up together.
+    Coupled {
+        /// Of each winding alone.
+        henries: [f64; 2],
+        /// Their coupling k, over 0 and under 1.
+        coupling: f64,
+    },
     /// A voltage source: the first node is the positive one.
     Source {
         /// Direct volts.
@@ -118,6 +126,7 @@ impl Kind {
             Kind::Resistor { .. } => "resistor",
             Kind::Capacitor { .. } => "capacitor",
             Kind::Coil { .. } => "coil",
+            Kind::Coupled { .. } => "coupled",
             Kind::Source { .. } => "source",
             Kind::Potentiometer { .. } => "potentiometer",
             Kind::Switch { .. } => "switch",
@@ -136,7 +145,7 @@ impl Kind {
         match *self {
             Kind::Resistor { ohms } | Kind::Potentiometer { ohms, .. } => Some(ohms),
             Kind::Capacitor { farads } => Some(farads),
-            Kind::Coil { henries, .. } => Some(henries),
+            Kind::Coil { henries, .. } | Kind::Coupled { henries: [henries, _], .. } => Some(henries),
             Kind::Source { volts, .. } | Kind::Winding { volts, .. } | Kind::Regulator { volts, .. } => Some(volts),
             Kind::Load { amps } => Some(amps),
             Kind::Switch { .. } | Kind::Triode { .. } | Kind::Diode { .. } | Kind::Rectifier { .. } => None,

@@ -109,6 +109,10 @@ fn ties(circuit: &Circuit, mode: Mode) -> Vec<Tie> {
         match described.kind {
             Kind::Resistor { ohms } if ohms <= 0.0 => tie(0, 1, 0.0),
             Kind::Coil { henries, ohms } if ohms <= 0.0 && (mode == Mode::Dc || henries <= 0.0) => tie(0, 1, 0.0),
+            Kind::Coupled { .. } if mode == Mode::Dc => {
+                tie(0, 1, 0.0);
+                tie(2, 3, 0.0);
+            }
             Kind::Source { volts, signal } => tie(0, 1, if mode == Mode::Dc { volts } else { signal }),
             Kind::Potentiometer { ohms, setting } => {
                 if ohms * (1.0 - setting) <= 0.0 {

@@ -130,6 +130,8 @@ impl Checker {
             code::TOO_SMALL
         } else if figure > range.most {
             code::TOO_LARGE
+        } else if range.whole && libm::fabs(libm::round(figure) - figure) > 0.0 {
+            code::NOT_WHOLE
         } else {
             return Value::Number(figure);
         };

@@ -45,6 +45,9 @@ fn describe(field: &Field, keyed: bool) -> Value {
             if range.zero {
                 row.put("zero", "none");
             }
+            if range.whole {
+                row.put("whole", true);
+            }
             if range.usual.0 < range.usual.1 {
                 row.put("usual_least", range.usual.0);
                 row.put("usual_most", range.usual.1);

@@ -17,6 +17,8 @@ pub mod code {
     pub const TOO_SMALL: &str = "too_small";
     /// Over the most.
     pub const TOO_LARGE: &str = "too_large";
+    /// A figure between two whole ones.
+    pub const NOT_WHOLE: &str = "not_whole";
     /// Not one of the choices.
     pub const NOT_A_CHOICE: &str = "not_a_choice";
     /// A text longer than the field takes.

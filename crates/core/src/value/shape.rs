@@ -32,6 +32,8 @@ pub struct Range {
     pub most: f64,
     /// Whether 0 is allowed too and means that the part is absent.
     pub zero: bool,
+    /// Whether only whole figures will do.
+    pub whole: bool,
     /// Where values usually lie: for sliders, generators and a question, never a refusal.
     pub usual: (f64, f64),
     /// How values spread.

@@ -13,8 +13,18 @@ use crate::{
 
 /// Roles of parts that are inside what comes before or after the stage: drawn, for the answers depend on them, but
 /// neither bought nor wired here.
-const ELSEWHERE: [&str; 6] =
-    ["source_resistance", "microphone_capacitance", "load", "load_capacitance", "load_current", "load_resistor"];
+const ELSEWHERE: [&str; 10] = [
+    "stray",
+    "source_resistance",
+    "microphone_capacitance",
+    "load",
+    "load_capacitance",
+    "load_current",
+    "load_resistor",
+    "tube_capacitance",
+    "antenna_reactance",
+    "antenna_resistance",
+];
 
 /// Whether a part is one that the builder of this stage buys and joins.
 pub(in crate::calculators) fn is_built(part: &Part) -> bool {
@@ -69,6 +79,7 @@ pub(in crate::calculators) fn join_parts(
             Kind::Potentiometer { .. } => vec!["top", "wiper", "bottom"],
             Kind::Winding { .. } if part.nodes.len() > 2 => vec!["end_1", "tap", "end_2"],
             Kind::Winding { .. } => vec!["end_1", "end_2"],
+            Kind::Coupled { .. } => vec!["1", "2", "3", "4"],
             Kind::Switch { .. } => {
                 join(
                     together(&[&part.reference, ".common"]),
