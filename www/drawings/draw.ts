@@ -1,4 +1,5 @@
 import type { Figures } from '../words/kinds.js';
+import { coil } from './coil.js';
 import type { Taste } from './draft.js';
 import { filter } from './filter.js';
 import type { Drawing, Netlist } from './kinds.js';
@@ -20,7 +21,7 @@ export interface Given {
 const CIRCUITS: Readonly<Record<string, (circuit: Netlist, taste: Taste) => Drawing>> = {
   filter, lowpass, stage, supply, tank, tuning, voice,
 };
-const FACES: Readonly<Record<string, (given: Given) => Drawing>> = { marking, tube: sheet };
+const FACES: Readonly<Record<string, (given: Given) => Drawing>> = { coil, marking, tube: sheet };
 const NOTHING: Given = { texts: new Map(), answers: {} };
 
 /** The drawing of a calculator: from the netlist of its answers, or, without a circuit, from what was typed and answered. */

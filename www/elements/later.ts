@@ -11,5 +11,6 @@ import './readings/ts-readings.js';
 import './share/ts-offer.js';
 import './share/ts-share.js';
 import './sheet/ts-sheet.js';
+import './template/ts-template.js';
 import './wiring/ts-wiring.js';
 import './worked/ts-worked.js';

@@ -32,6 +32,21 @@ export const HOW_WE_KNOW: readonly Section[] = [
     ],
   },
   {
+    heading: 'Coils, and slips in the old tables',
+    paragraphs: [
+      'A coil is worked from Lorenz’s exact formula of 1879 with Rosa’s corrections for round wire, or, where turns are few, ' +
+        'thick or far apart, as the sum of its rings. Ten thousand random coils of 3 to 150 turns were summed ring by ring ' +
+        'outside the project: none is off by more than 0.5 %.',
+      'Printed tables are not all right. As transcribed, Nagaoka’s of 1909 is off at seven of the 21 places seen, from four to ten ' +
+        'in diameter over length, by 33 millionths at 7.5. Rosa’s B of 1906 runs up to 0.0011 high from 20 turns on, since its ' +
+        'distances were rounded. In NBS Circular 74, as it is remembered here, the last figures at 1.55 and 14 are one off, and so ' +
+        'are some of Rosa’s A and of the skin-effect table. The exact figures stand here in their place.',
+      'Loss and self-capacitance are R. G. Medhurst’s measurements of 1947, mostly from memory. Two entries of his table of ' +
+        'losses do not fit their neighbours and are not used: 1.20 for the flattest coil at a wire of 0.4 of the pitch, and ' +
+        '2.27 for ten diameters at 0.7. His row for endless coils agrees with a computation for perfect conductors within 0.005.',
+    ],
+  },
+  {
     heading: 'What you should measure',
     paragraphs: [
       'Your meter is part of the circuit while it reads, so its resistance is solved with the rest. Least and most take ' +

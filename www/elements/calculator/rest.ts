@@ -1,6 +1,7 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { SAY } from '../../words/index.js';
 import { PAGE } from '../../words/page-words.js';
+import { TEMPLATE } from '../../words/template.js';
 import type { Desk } from '../state/desk.js';
 import type { Want } from '../state/kinds.js';
 import { valueAt } from '../state/paths.js';
@@ -19,7 +20,10 @@ export function restOf(view: View, desk: Desk, opened: ReadonlySet<string>, keep
     <ts-disclosure .heading=${headings.readings} @ts-disclose=${needs('test_points')}>${inside(headings.readings, () => html`<ts-readings .points=${outcome?.test_points ?? NONE} .meter=${meterOf(view)} .way=${view.way}></ts-readings>`)}</ts-disclosure>
     <ts-disclosure .heading=${headings.parts} @ts-disclose=${needs('parts')}>${inside(headings.parts, () => html`<ts-parts .parts=${outcome?.parts ?? NONE} .way=${view.way}></ts-parts>`)}</ts-disclosure>
     <ts-disclosure .heading=${headings.wiring} @ts-disclose=${needs('wiring')}>${inside(headings.wiring, () => html`<ts-wiring .steps=${outcome?.wiring ?? NONE} .tubes=${view.circuit?.tubes ?? NONE} .way=${view.way}></ts-wiring>`)}</ts-disclosure>`;
-  return html`<ts-disclosure .heading=${headings.worked}>${inside(headings.worked, () => html`<ts-worked .how=${view.words.how} .way=${view.way}></ts-worked>`)}</ts-disclosure>
+  const template = view.situation?.outcome.answers?.['template'];
+  const winding = template === undefined ? nothing : html`
+    <ts-disclosure .heading=${TEMPLATE.heading}>${inside(TEMPLATE.heading, () => html`<ts-template .template=${template} .way=${view.way}></ts-template>`)}</ts-disclosure>`;
+  return html`${winding}<ts-disclosure .heading=${headings.worked}>${inside(headings.worked, () => html`<ts-worked .how=${view.words.how} .way=${view.way}></ts-worked>`)}</ts-disclosure>
     ${bench}
     <ts-disclosure .heading=${PAGE.putOnPage}>${inside(PAGE.putOnPage, () => html`<ts-offer .keepers=${keepers}></ts-offer>`)}</ts-disclosure>
     <ts-disclosure .heading=${PAGE.keep}><ts-share></ts-share></ts-disclosure>

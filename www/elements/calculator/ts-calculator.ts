@@ -72,7 +72,8 @@ export class TsCalculator extends LitElement {
       @ts-danger=${() => { this.#lead('danger'); }} @ts-pin=${this.#handlers.pin} @ts-unpin=${this.#handlers.unpin} @ts-name-pin=${this.#handlers.namePin} @ts-take-pin=${this.#handlers.takePin} @keydown=${this.#escape} @ts-disclose=${this.#disclosed}>
       ${this.#header(view)}
       <div class=${view.situation === null && view.problems.size === 0 ? 'page unworked' : 'page'}>${this.#top(view)}
-        <div class="full"><ts-drawing calculator=${view.calculator.id} .circuit=${view.circuit} .texts=${view.texts} .tags=${this.#memo.get('tags', [view.situation], () => tagsOf(view))} .labels=${this.#memo.get('labels', [view.circuit, view.way], () => labelsOf(view))}
+        <div class="full"><ts-drawing calculator=${view.calculator.id} .circuit=${view.circuit} .texts=${view.texts} .answers=${view.situation?.outcome.answers ?? NOTHING}
+          .tags=${this.#memo.get('tags', [view.situation], () => tagsOf(view))} .labels=${this.#memo.get('labels', [view.circuit, view.way], () => labelsOf(view))}
           .open=${this.open} .refused=${this.#memo.get('refused', [view.problems], () => new Set(view.problems.keys()))} .stale=${view.stale} .boxes=${view.way.resistor === 'box'}></ts-drawing></div>
         <div class="side">${this.#side(view, desk)}</div>
         <ts-pictures .view=${view}></ts-pictures>

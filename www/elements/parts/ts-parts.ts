@@ -4,7 +4,7 @@ import { PAGE } from '../../words/page-words.js';
 import { show } from '../../words/quantity.js';
 import { ground, tables, type } from '../shared/look.js';
 
-const UNITS: Readonly<Record<string, string>> = { resistor: 'Ω', potentiometer: 'Ω', capacitor: 'F', coil: 'H' };
+const UNITS: Readonly<Record<string, string>> = { pipe: 'm', wire: 'm', resistor: 'Ω', potentiometer: 'Ω', capacitor: 'F', coil: 'H' };
 
 /** A part's value as one asks for it over the counter. */
 export function partValue({ kind, value }: PartRow, way: Way): string {

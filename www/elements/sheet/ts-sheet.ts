@@ -13,6 +13,7 @@ import { labelsOf, tablesOf, tagsOf, type View } from '../state/view.js';
 import '../../drawings/ts-drawing.js';
 import '../answers/ts-answers.js';
 import '../pictures/ts-pictures.js';
+import '../template/ts-template.js';
 import { sheetStyle } from './style.js';
 
 /** So many parts fit beside the readings and a plot. */
@@ -52,12 +53,19 @@ export class TsSheet extends LitElement {
       ${danger === undefined ? nothing : this.#safety(danger, view)}
       ${limits.map((caution) => html`<p class="limits"><b>${cautionText(caution, view.situation?.inputs, way)}</b></p>`)}
       ${this.#below(view)}
-      <footer><p>${raised(told(view.words.how.holdsFor, way))}</p><p>${SAY.site}, ${this.today}</p></footer>`;
+      <footer><p>${raised(told(view.words.how.holdsFor, way))}</p><p>${SAY.site}, ${this.today}</p></footer>
+      ${this.#template(view)}`;
   }
 
   #safety(danger: BareCaution, view: View): TemplateResult {
     const seconds = figure(danger.figures, 'wait_seconds') ?? figure(danger.figures, 'own_seconds');
     return html`<div class="safety">${ICONS.danger(44)}<p>${dangerLine(figure(danger.figures, 'volts'), seconds, texts(danger.figures, 'capacitors'), view.way)}</p></div>`;
+  }
+
+  /** A winding template follows on pages of its own, at true size. */
+  #template(view: View): unknown {
+    const template = view.situation?.outcome.answers?.['template'];
+    return template === undefined ? nothing : html`<ts-template paper .template=${template} .way=${view.way}></ts-template>`;
   }
 
   #readings(view: View): unknown {
