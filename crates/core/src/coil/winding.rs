@@ -7,7 +7,9 @@ const FEW: (f64, f64) = (10.0, 12.0);
 /// Wire thicker than the second of the mean diameter is summed ring by ring, thinner than the first taken as a sheet.
 const THICK: (f64, f64) = (0.09, 0.11);
 /// Rings as far apart as this share of the mean diameter are no sheet either.
-const WIDE: (f64, f64) = (0.3, 0.5);
+const WIDE: (f64, f64) = (0.18, 0.26);
+/// Rings this many radii apart and more act as small dipoles on one another; the series is then good to 3e-8.
+const DISTANT: f64 = 16.0;
 
 /// An evenly wound single layer of round wire; lengths in metres, to the wire's axis.
 ///
@@ -35,6 +37,17 @@ fn index(turns: f64) -> usize {
     turns as usize
 }
 
+/// Mutual inductance in henries of two like rings: Maxwell's circles, or where far apart their series in a²/z².
+fn rings(radius: f64, apart: f64) -> f64 {
+    if apart < DISTANT * radius {
+        return loops(radius, radius, apart);
+    }
+    let ratio = radius / apart;
+    let square = ratio * ratio;
+    let series = 1.0 + square * (-3.0 + square * (9.375 - 30.625 * square));
+    MU * radius * core::f64::consts::FRAC_PI_2 * square * ratio * series
+}
+
 impl Winding {
     /// A winding of mean `diameter`, `pitch` and `wire` diameter, of at most `turns` turns; `inner` is the wire's inner
     /// inductance over that at dc ([`super::Skin`]).
@@ -42,7 +55,7 @@ impl Winding {
     pub fn new(diameter: f64, pitch: f64, wire: f64, inner: f64, turns: f64) -> Self {
         let mut winding = Winding { radius: 0.5 * diameter, pitch, wire, inner, rings: Vec::new() };
         let summed = if winding.coarse() > 0.0 { turns } else { f64::min(turns, FEW.1) };
-        let ring = |k: usize| loops(winding.radius, winding.radius, k as f64 * pitch);
+        let ring = |k: usize| rings(winding.radius, k as f64 * pitch);
         winding.rings = (1..=index(summed) + 1).map(ring).collect();
         winding
     }

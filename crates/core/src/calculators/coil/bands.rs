@@ -31,7 +31,7 @@ pub(super) fn band_turns(inputs: &Inputs, winding: &Winding, turns: f64, factor:
         let least = f64::min(0.05, 0.5 * turns);
         let whole =
             |tap: f64| if tap < turns { tapped(winding, turns, tap, shorted).henries } else { winding.henries(turns) };
-        reached((least, turns), |tap| whole(tap) - wanted)
+        reached((least, turns), &|tap| whole(tap) / wanted)
     };
     inputs.items("bands").iter().map(one).collect()
 }

@@ -3,23 +3,40 @@ use alloc::{vec, vec::Vec};
 use super::make::Make;
 use crate::value::Problem;
 
-/// Halvings: a turn of a thousand to better than a billionth.
-const HALVINGS: usize = 44;
+/// Steps at most; halving alone would need some forty, and ten are usual.
+const STEPS: usize = 60;
+/// So near by ratio is there.
+const THERE: f64 = 1e-13;
 
-/// Where a rising function of the turns reaches 0, between `least` and `most`; none where it does not.
-pub(super) fn reached((mut least, mut most): (f64, f64), over: impl Fn(f64) -> f64) -> Option<f64> {
-    if over(least) > 0.0 || over(most) < 0.0 {
+/// Where a rising `ratio` reaches 1, between `least` and `most`; none where it does not.
+///
+/// By straight lines between logarithms, along which inductance is nearly straight; the end that stays is halved
+/// (Illinois), and each fourth step halves the range, so that it always ends.
+pub(super) fn reached((least, most): (f64, f64), ratio: &dyn Fn(f64) -> f64) -> Option<f64> {
+    let over = |place: f64| libm::log(ratio(libm::exp(place)));
+    let (mut low, mut high) = (libm::log(least), libm::log(most));
+    let (mut under, mut above) = (libm::log(ratio(least)), libm::log(ratio(most)));
+    if !(under <= 0.0 && above >= 0.0) {
         return None;
     }
-    for _ in 0..HALVINGS {
-        let middle = 0.5 * (least + most);
-        if over(middle) < 0.0 {
-            least = middle;
+    let mut rose = None;
+    for step in 1..STEPS {
+        let straight = low + (high - low) * under / (under - above);
+        let place = if step % 4 == 0 || !straight.is_finite() { 0.5 * (low + high) } else { straight };
+        let found = over(place);
+        if found < 0.0 {
+            (low, under) = (place, found);
+            above *= if rose == Some(true) { 0.5 } else { 1.0 };
         } else {
-            most = middle;
+            (high, above) = (place, found);
+            under *= if rose == Some(false) { 0.5 } else { 1.0 };
+        }
+        rose = Some(found < 0.0);
+        if libm::fabs(found) < THERE || high - low < THERE {
+            return Some(libm::exp(place));
         }
     }
-    Some(0.5 * (least + most))
+    Some(libm::exp(0.5 * (low + high)))
 }
 
 /// Inductance of `turns` of the make, whatever their number.
@@ -39,7 +56,7 @@ impl<'a> Amount<'a> {
 
     /// The turns that give `henries`, from a twentieth up to the most that have room.
     pub fn turns(&self, henries: f64) -> Option<f64> {
-        reached((0.05, self.make.most_turns()), |turns| self.henries(turns) - henries)
+        reached((0.05, self.make.most_turns()), &|turns| self.henries(turns) / henries)
     }
 }
 
@@ -73,7 +90,7 @@ pub(super) fn whole(make: &Make, inner: f64, henries: f64) -> Result<Whole, Vec<
     // The more the turns are spread the less they have: from touching to half as far again.
     let fix = [turns, turns + 1.0].into_iter().find_map(|turns| {
         let range = (make.overall, 1.5 * make.pitch(turns));
-        reached(range, |pitch| henries - at(turns, pitch)).map(|pitch| (turns, pitch))
+        reached(range, &|pitch| henries / at(turns, pitch)).map(|pitch| (turns, pitch))
     });
     Ok(Whole { turns, exact, fix })
 }
