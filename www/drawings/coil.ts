@@ -30,7 +30,7 @@ export function coil(given: Given): Drawing {
   const drawn = Math.max(1, Math.min(MOST, Math.round(turns)));
   const step = (RIGHT - LEFT) / drawn;
   const winding: CircuitPart = { reference: 'L1', role: 'branch_coil', kind: 'coil', field: '', nodes: [], value: null };
-  draft.put(winding, pipe(drawn, step), (LEFT + RIGHT) / 2, MIDDLE, 0, { label: label(14, MIDDLE - 22, 'start', 'row', 40), touch: [] });
+  draft.put(winding, pipe(drawn, step), (LEFT + RIGHT) / 2, MIDDLE, 0, { label: label(LEFT - 34, MIDDLE - 42, 'start', 'row', 40), touch: [] });
   draft.wire('cold_end', LEFT, MIDDLE + HALF, LEFT, MIDDLE + 56);
   draft.ground(LEFT, MIDDLE + 56);
   draft.wire('hot_end', RIGHT, MIDDLE + HALF, RIGHT, MIDDLE + 44, EDGE - 14, MIDDLE + 44);

@@ -106,7 +106,7 @@ fn tap_answers(coil: &Coil, outcome: &mut Outcome) {
     let (henries, coupling): (Vec<f64>, Vec<f64>) = taps.map(|tap| (tap.henries, tap.coupling)).unzip();
     outcome.answer("tap_henries", henries);
     outcome.answer("tap_coupling", coupling);
-    if !coil.inputs.at("bands").is_null() {
+    if !coil.inputs.items("bands").is_empty() {
         outcome.answer("band_turns", band_turns(coil.inputs, &coil.winding, coil.turns, coil.factor()));
     }
 }
