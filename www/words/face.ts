@@ -48,15 +48,18 @@ export interface FacePicture {
 
 /** A value handed on to another calculator with one press. */
 export interface FaceHand {
-  /** The answer it hangs on: no button where that is absent; one for each entry where it is a list. */
+  /** The answer that is handed on: no button where it is absent; one for each different entry where it is a list. */
   readonly answer: string;
-  readonly label: string;
-  /** The calculator that takes it. */
+  readonly unit: string;
+  /** What it is called on the button; entries of a list are called L1, L2 … */
+  readonly name: string;
+  /** The calculator that takes it, and the input that it becomes there. */
   readonly to: string;
-  /** Inputs of the other, by the answer that goes there. */
-  readonly carry: Readonly<Record<string, string>>;
-  /** Inputs that go along under the same name, or under another: there, here. */
-  readonly inputs: readonly (string | readonly [there: string, here: string])[];
+  readonly as: string;
+  /** Inputs of the other and what they take here, an input or an answer. */
+  readonly along: Readonly<Record<string, string>>;
+  /** Inputs of the other that are always the same. */
+  readonly fixed: Readonly<Record<string, readonly never[]>>;
 }
 
 /** What a calculator shows where: the whole of what a page needs to know about one in particular. */

@@ -57,6 +57,20 @@ export const HOW_WE_KNOW: readonly Section[] = [
     ],
   },
   {
+    heading: 'Tanks and low-pass filters',
+    paragraphs: [
+      'The values of a pi, a pi-L or a filter ladder come from closed formulas that are as old as the art; what they do ' +
+        'comes from the circuit made of them. A figure of Q has two published meanings, some ten percent apart in the ' +
+        'parts: one counts the input side, the other both sides. Both are there by name, and each is held to a published design.',
+      'A widely copied table of Chebyshev elements has misprints. At 0.01 dB it gives 0.7653 for the first of five, where ' +
+        '0.7563 is right, and 0.0797 for the last of seven, where 0.7969 is; at 0.1 dB it gives 1.5374 for the fourth of ' +
+        'seven, where 1.5734 is. The formula is used, and the rest of the table agrees with it.',
+      'A chart of 1947 was read again and lies up to seven percent off the formula it was drawn from. The plate gaps come ' +
+        'from a handbook’s table, from memory. The margins of the parts list and the size of the blocking capacitor are ' +
+        'common practice without a source.',
+    ],
+  },
+  {
     heading: 'The same everywhere',
     paragraphs: [
       'The engine uses no arithmetic of the device but the four rules and the square root. The rest is its own, so a ' +

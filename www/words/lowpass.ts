@@ -84,7 +84,7 @@ export const LOWPASS: CalculatorWords = {
     ],
     tags: [{ node: 'output', answer: 'loss_db' }],
     pictures: [{ curve: 'response' }],
-    hands: [{ answer: 'coils', label: 'Wind', to: 'coil', carry: { henries: 'coils' }, inputs: [['hertz', 'carrier_hertz']] }],
+    hands: [{ answer: 'coils', unit: 'H', name: 'L1', to: 'coil', as: 'henries', along: { hertz: 'carrier_hertz', amps: 'coil_amps' }, fixed: { taps: [] } }],
     near: { cutoff_hertz: 'harmonic_db', order: 'harmonic_db', coil_q: 'loss_db', series: 'pass_deviation_db', ohms: 'return_loss_db' },
     beside: {},
   },

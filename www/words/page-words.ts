@@ -2,6 +2,7 @@ import { counted, list } from './plain.js';
 
 /** What stands on buttons, headings and in sentences of the page's pieces. Those with names or figures are functions. */
 export const PAGE = {
+  handOn: (name: string, value: string): string => `Wind ${name}, ${value}`,
   toAnswers: 'To the answers',
   keep: 'Keep and send on',
   putOnPage: 'Put it on a page',

@@ -111,8 +111,8 @@ export const TANK: CalculatorWords = {
     tags: [{ node: 'plate', answer: 'input_peak_volts' }, { node: 'antenna', answer: 'antenna_peak_volts' }],
     pictures: [{ curve: 'response' }],
     hands: [
-      { answer: 'henries', label: 'Wind the tank coil', to: 'coil', carry: { henries: 'henries' }, inputs: ['hertz'] },
-      { answer: 'second_henries', label: 'Wind the second coil', to: 'coil', carry: { henries: 'second_henries' }, inputs: ['hertz'] },
+      { answer: 'henries', unit: 'H', name: 'the tank coil', to: 'coil', as: 'henries', along: { hertz: 'hertz', amps: 'coil_amps' }, fixed: { taps: [] } },
+      { answer: 'second_henries', unit: 'H', name: 'the second coil', to: 'coil', as: 'henries', along: { hertz: 'hertz' }, fixed: { taps: [] } },
     ],
     near: {
       q: 'henries', coil_q: 'loss_percent', tube_farads: 'input_farads', antenna_ohms: 'output_farads',

@@ -62,5 +62,6 @@ function one(row, chance) {
   if (row.shape === 'either') return one(pick(row.either, chance), chance);
   if (row.shape === 'text') return '';
   const [least, most] = [row.usual_least ?? row.least, row.usual_most ?? row.most];
+  if (row.whole) return Math.round(least + (most - least) * chance());
   return row.scale === 'log' && least > 0 ? least * (most / least) ** chance() : least + (most - least) * chance();
 }

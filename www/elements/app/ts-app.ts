@@ -1,3 +1,4 @@
+import type { Handed } from '../calculator/hands.js';
 import { html, LitElement, type PropertyValues } from 'lit';
 import { refusedCount, SAY, STATES } from '../../words/index.js';
 import { PAGE } from '../../words/page-words.js';
@@ -121,7 +122,7 @@ export class TsApp extends LitElement {
       const { figure, state } = lugLine(desk, lug);
       return { id: lug.id, href: this.#address?.of(lug.calculator) ?? '#', figure, mark: state };
     });
-    return html`<div class="frame" @ts-choose=${(event: CustomEvent<string>) => { this.#go(event.detail); }} @ts-add=${(event: CustomEvent<string>) => { desk.add(event.detail); this.#went(); }}
+    return html`<div class="frame" @ts-choose=${(event: CustomEvent<string>) => { this.#go(event.detail); }} @ts-add=${({ detail }: CustomEvent<string | Handed>) => { if (typeof detail === 'string') desk.add(detail); else desk.add(detail.calculator, detail.inputs); this.#went(); }}
       @ts-prefer=${(event: CustomEvent<Preferences>) => { this.#prefer(event.detail); }} @ts-print=${() => { this.#print(); }}
       @ts-copy-link=${() => { void this.#copyLink(); }} @ts-copy-text=${() => { void this.#copyText(); }} @ts-copy-code=${(event: CustomEvent<Way>) => { void this.#copyCode(event.detail); }} @ts-save-file=${() => { this.#save(); }}
       @ts-open-file=${(event: CustomEvent<string>) => { this.#session?.openText(event.detail); this.#went(); }}

@@ -26,6 +26,7 @@ export const calculatorStyle = css`
   .cautions > [data-severity="note"] + [data-severity="note"] { margin-top: -15px; }
   .remarks { display: grid; gap: 8px; margin: 0 0 16px; }
   .remarks p { font-family: var(--book); font-size: 1rem; text-wrap: pretty; }
+  .hands { display: grid; gap: 8px; justify-items: start; margin: 0 0 16px; }
   ts-pictures { display: block; padding: 18px 0 20px; }
   .values { padding: 8px 0 0; }
   .values > h2 { margin-bottom: 12px; }

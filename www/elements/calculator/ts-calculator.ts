@@ -17,6 +17,7 @@ import '../lead/ts-lead.js';
 import type { TsOpenField } from '../open-field/ts-open-field.js';
 import '../switch/ts-switch.js';
 import { Handlers } from './handlers.js';
+import { handsOf } from './hands.js';
 import { restOf } from './rest.js';
 import { calculatorStyle } from './style.js';
 import { besideOf, keepInView } from './part-view.js';
@@ -121,6 +122,7 @@ export class TsCalculator extends LitElement {
         <ts-answers .tables=${first} .stale=${view.stale}></ts-answers>
         ${this.open === null ? nothing : html`<ts-open-field .view=${view} .desk=${desk} .path=${this.open} .reference=${this.reference} .tick=${this.tick}></ts-open-field>`}
         ${others.length === 0 ? nothing : html`<ts-answers .tables=${others} .stale=${view.stale}></ts-answers>`}
+        ${handsOf(view, (handed) => { tell(this, 'ts-add', handed); })}
         ${remarks.length === 0 ? nothing : html`<div class="remarks">${remarks.map((remark) => html`<p>${remark}</p>`)}</div>`}
         <ts-pins .view=${view} .desk=${desk}></ts-pins>
       </div>

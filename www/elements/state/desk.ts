@@ -150,8 +150,8 @@ export class Desk {
     this.#tell(news);
   }
 
-  add(calculator: string): void {
-    const { build, id } = edits.withLug(this.build, calculator);
+  add(calculator: string, inputs: Figures = {}): void {
+    const { build, id } = edits.withLug(this.build, calculator, calculator, inputs);
     this.build = build;
     this.choose(id);
   }

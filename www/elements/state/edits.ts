@@ -12,10 +12,10 @@ export interface Removed {
 }
 
 /** The build with one more lug at its end, and that lug's name. A switch stands at its second position, which has something to say against the first. */
-export function withLug(build: Build, calculator: string, wanted = calculator): { readonly build: Build; readonly id: string } {
+export function withLug(build: Build, calculator: string, wanted = calculator, inputs: Lug['inputs'] = {}): { readonly build: Build; readonly id: string } {
   const id = freeName(wanted, new Set(build.lugs.map((lug) => lug.id)));
   const position = wordsOf(calculator)?.face.switch === undefined ? 0 : 1;
-  const lug: Lug = { id, calculator, inputs: {}, position, pins: [], rest: { fitted: true } };
+  const lug: Lug = { id, calculator, inputs, position, pins: [], rest: { fitted: true } };
   return { build: { ...build, lugs: [...build.lugs, lug] }, id };
 }
 
