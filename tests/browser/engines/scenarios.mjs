@@ -159,12 +159,14 @@ export async function strangeLink(page, address) {
 /** A message from a stranger's window changes nothing. */
 export async function strangeMessage(page, address) {
   await page.open(`${address}stage/`);
-  const before = await page.textOf('ts-calculator');
+  await formThere(page);
+  await page.settled();
+  const [lead, before] = [await page.textOf('ts-lead'), await answers(page)];
   await page.run(async () => {
     for (const data of [{ tagstrip: 1, lugs: [] }, 'come in', { number: 1, gives: [] }, null]) postMessage(data, '*');
     await globalThis.seen.wait(200);
   });
-  assert.equal(await page.textOf('ts-calculator'), before);
+  assert.deepEqual([await page.textOf('ts-lead'), await answers(page)], [lead, before]);
 }
 
 /** axe, targets and width in the two fullest states of a page. */
