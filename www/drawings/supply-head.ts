@@ -4,10 +4,10 @@ import { COIL, PLATES, rectifier, SECONDARY } from './power-symbols.js';
 
 /** The transformer's middle, and where the rectified node begins, all from the left of the first panel. */
 const T1 = 56;
-export const HEAD = 236;
+export const HEAD = 224;
 /** How far the winding's ends stand off the main line. */
 const SPREAD = 72;
-const LEG = 116;
+const LEG = 110;
 
 /** Places along the head for the main line at `y`. */
 interface Rails {
@@ -36,7 +36,7 @@ export function head(draft: Draft, y: number): number {
   else if (winding.nodes[1] === 'ground') half(draft, rails, singles, to);
   else if (winding.nodes[1] === 'middle') doubler(draft, rails, singles, to);
   else bridge(draft, rails, twin, singles, to);
-  return rails.bottom + (winding.nodes[1] === 'winding_b' ? 100 : 40);
+  return rails.bottom + (winding.nodes[1] === 'winding_b' ? 100 : 28);
 }
 
 const X = T1 + SECONDARY;
@@ -49,7 +49,7 @@ function gather(draft: Draft, to: string, { y }: Rails, from: Point): void {
 function across(draft: Draft, part: CircuitPart | undefined, y: number, below: boolean): void {
   if (part === undefined) return;
   const [from, to] = [{ x: LEG, y }, { x: HEAD - 16, y }];
-  const middle = 178;
+  const middle = 168;
   const tube = part.kind === 'rectifier';
   const reach = tube ? 32 : 12;
   const place = below ? y + reach + 16 : y - reach - 12;
@@ -83,7 +83,7 @@ function tapped(draft: Draft, rails: Rails, twin: CircuitPart | undefined, singl
     draft.wire(to, HEAD - 16, y, HEAD, y);
     return;
   }
-  const middle = 178;
+  const middle = 168;
   both(draft, twin, rails, middle);
   draft.wire(to, middle + PLATES.cathode.x, y, HEAD, y);
 }
@@ -124,8 +124,8 @@ function bridge(draft: Draft, rails: Rails, twin: CircuitPart | undefined, singl
   draft.wire('winding_b', X, rails.y + COIL, X, rails.bottom, LEG, rails.bottom);
   const lower = twin === undefined ? singles.slice(2) : singles;
   if (twin !== undefined) {
-    both(draft, twin, rails, 178);
-    draft.wire(to, 178 + PLATES.cathode.x, rails.y, HEAD, rails.y);
+    both(draft, twin, rails, 168);
+    draft.wire(to, 168 + PLATES.cathode.x, rails.y, HEAD, rails.y);
   } else {
     across(draft, singles[0], rails.top, false);
     across(draft, singles[1], rails.bottom, false);

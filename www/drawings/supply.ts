@@ -8,7 +8,7 @@ const START = 12;
 const LAST = 316;
 /** Widths of what stands in the line and of what hangs from it. */
 const SERIES = 84;
-const SHUNT = 76;
+const SHUNT = 84;
 const END = 26;
 
 /** Something that takes a stretch of the main line. */
@@ -50,7 +50,7 @@ export function supply(circuit: Netlist, taste: Taste): Drawing {
       node = unit.leaves;
     }
     if (index + 1 < rows.length) draft.wire(node, x, LINE, 320, LINE);
-    return draft.panel(index === 0 ? 20 : LINE - 92, LINE + Math.max(below, ...row.map((unit) => unit.below)));
+    return draft.panel(index === 0 ? 20 : LINE - 68, LINE + Math.max(below, ...row.map((unit) => unit.below)));
   });
   return { panels, joins };
 }
@@ -101,10 +101,10 @@ function hung(part: CircuitPart, node: string, tagged: boolean): Unit {
       draft.wire(node, x, LINE, x + SHUNT, LINE);
       const at = x + 22;
       draft.hang(part, node, at, LINE, LINE + 36, LINE + 72, {
-        label: label(at + (part.kind === 'regulator' ? 24 : 16), LINE + 38, 'start', 'over', part.kind === 'regulator' ? 30 : 40),
-        touch: [area(at - 21, LINE + 12, at + 54, LINE + 62)],
+        label: label(at + (part.kind === 'regulator' ? 24 : 16), LINE + 38, 'start', 'over', part.kind === 'regulator' ? 36 : 46),
+        touch: [area(at - 21, LINE + 12, at + 62, LINE + 62)],
       });
-      if (tagged) draft.tag(node, at + 10, LINE - 5, 'above', 68);
+      if (tagged) draft.tag(node, at + 7, LINE - 5, 'above', x === HEAD ? 62 : 74);
     },
   };
 }
@@ -120,12 +120,12 @@ function stacked(pair: readonly CircuitPart[], node: string): Unit {
       draft.wire('middle', x, half, at, half);
       const [upper, lower] = pair;
       const around = (middle: number) => ({
-        label: label(at + 16, middle + 2, 'start', 'over', 40),
-        touch: [area(at - 21, middle - 24, at + 54, middle + 26)],
+        label: label(at + 16, middle + 2, 'start', 'over', 46),
+        touch: [area(at - 21, middle - 24, at + 62, middle + 26)],
       });
       draft.run(upper, node, { x: at, y: LINE }, { x: at, y: half }, { x: at, y: LINE + 36 }, around(LINE + 36));
       draft.hang(lower, 'middle', at, half, half + 36, half + 72, around(half + 36));
-      draft.tag(node, at + 10, LINE - 5, 'above', 68);
+      draft.tag(node, at + 7, LINE - 5, 'above', 62);
     },
   };
 }

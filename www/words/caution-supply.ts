@@ -123,7 +123,7 @@ export const SUPPLY_CAUTIONS: Readonly<Record<string, CautionMaker>> = {
   }),
   cold_tubes: ({ f }) => ({
     heading: `cold tubes stand ${f('cold', 'V')}`,
-    text: `${f('seconds', 's', 2)} long nothing is drawn and the last node stands at ${f('cold', 'V')} instead of ${f('warm', 'V')}, with the mains high at ${f('high', 'V')}. Capacitors and tubes must stand that.`,
+    text: `For ${f('seconds', 's', 2)} nothing is drawn and the last node stands at ${f('cold', 'V')} instead of ${f('warm', 'V')}, with the mains high at ${f('high', 'V')}. Capacitors and tubes must stand that.`,
   }),
   silicon_instead: ({ figures, f }) => ({
     heading: `silicon in place of ${tube(figures)}`,

@@ -25,6 +25,7 @@ export const PAGE = {
   yes: 'yes',
   no: 'no',
   isNone: '0: none.',
+  noneOf: 'none',
   readNone: 'Read as 0: none.',
   letters: 'keyboard of letters',
   figures: 'keyboard of figures',

@@ -8,9 +8,20 @@ export const SUPPLY_FACE: Face = {
   lug: { answer: 'output_volts' },
   tables: [
     {
+      heading: 'Answers',
+      rows: [
+        { answer: 'output_volts' },
+        { answer: 'output_ripple_pp' },
+        { answer: 'output_no_load_volts' },
+        { answer: 'peak_rectifier_amps' },
+        { answer: 'winding_rms_amps' },
+        { answer: 'discharge_seconds' },
+        { answer: 'discharge_50_seconds' },
+      ],
+    },
+    {
       heading: 'At each node',
       note: 'from the rectifier on',
-      columns: 'sections',
       rows: [
         { answer: 'node_volts' },
         { answer: 'node_ripple_pp' },
@@ -23,9 +34,7 @@ export const SUPPLY_FACE: Face = {
     {
       heading: 'Rectifier and winding',
       rows: [
-        { answer: 'peak_rectifier_amps' },
         { answer: 'turn_on_peak_amps' },
-        { answer: 'winding_rms_amps' },
         { answer: 'rectifier_dc_amps' },
         { answer: 'peak_inverse_volts' },
         { answer: 'critical_henries' },
@@ -35,7 +44,6 @@ export const SUPPLY_FACE: Face = {
         { answer: 'rectifier_watts' },
       ],
     },
-    { heading: 'After the plug is out', rows: [{ answer: 'discharge_seconds' }, { answer: 'discharge_50_seconds' }] },
     {
       heading: 'Gas regulator',
       rows: [{ answer: 'regulator_strikes' }, { answer: 'regulator_amps_least' }, { answer: 'regulator_amps_most' }],

@@ -98,6 +98,7 @@ export const SUPPLY: CalculatorWords = {
     node_ripple_pp: { label: 'Ripple, peak to peak', phrase: 'the ripple', help: 'What stands on the volts, lowest to highest.' },
     node_ripple_rms: { label: 'Ripple, rms', phrase: 'the ripple', help: 'The same as a meter of true rms has it.' },
     output_volts: { label: 'B+', phrase: 'B+', help: 'At the last node, mean, with the loads drawn.' },
+    output_no_load_volts: { label: 'Cold tubes, at most', phrase: 'the volts with cold tubes', help: 'At the last node, loads off, bleeder kept.' },
     output_ripple_pp: { label: 'Ripple at B+', phrase: 'the ripple', help: 'At the last node, lowest to highest.' },
     rectifier_dc_amps: { label: 'Direct current', phrase: 'the direct current', help: 'All that the rectifiers deliver, bleeder included.', prefix: 'm' },
     peak_rectifier_amps: { label: 'Peak in the rectifier', phrase: 'the peak current', help: 'Each cycle, once everything is steady.', prefix: 'm' },
@@ -126,7 +127,7 @@ export const SUPPLY: CalculatorWords = {
       caption: 'From switching on, cold: means of each half-cycle. The loads begin when the tubes are warm.',
       x: 'Seconds from switching on',
       y: 'Volts',
-      lines: { node: NODE, ...marks('highest') },
+      lines: { node: NODE, highest: 'highest' },
     },
     ripple: {
       title: 'Ripple over one cycle',
@@ -168,7 +169,3 @@ export const SUPPLY: CalculatorWords = {
   face: SUPPLY_FACE,
   lead: supplyLead,
 };
-
-function marks(name: string): Readonly<Record<string, string>> {
-  return Object.fromEntries([1, 2, 3, 4, 5, 6].map((number) => [`${name}_${number}`, 'highest']));
-}

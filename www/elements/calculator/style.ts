@@ -42,8 +42,9 @@ export const calculatorStyle = css`
   @media (max-height: 430px) { ts-lead[folded] { position: static; } ts-open-field { max-height: 62dvh; } }
   @media (min-width: 720px) {
     header { padding: 14px 0 10px; }
-    .page { display: grid; grid-template-columns: minmax(0, 1fr) minmax(0, 1fr); column-gap: 26px; align-items: start; grid-template-areas: "lead lead" "drawing drawing" "answers pictures" "cautions cautions" "rest rest"; }
+    .page { display: grid; grid-template-columns: minmax(0, 1fr) minmax(0, 1fr); column-gap: 26px; align-items: start; grid-template-areas: "lead lead" "over over" "drawing drawing" "answers pictures" "cautions cautions" "rest rest"; }
     .top { grid-area: lead; }
+    .over { grid-area: over; }
     .full { grid-area: drawing; }
     .side { display: contents; }
     .answers { grid-area: answers; min-width: 0; }
@@ -54,6 +55,7 @@ export const calculatorStyle = css`
   }
   @media (min-width: 1100px) {
     .page { grid-template-columns: minmax(0, 1fr) 336px; column-gap: 36px; grid-template-rows: auto auto auto auto 1fr; grid-template-areas: "lead side" "drawing side" "pictures side" "rest side" ". side"; padding-top: 10px; }
+    .over { display: none; }
     .full { margin: 0; border-width: 1px; }
     .side { display: flex; flex-direction: column; gap: 14px; grid-area: side; min-width: 0; align-self: stretch; padding-top: 10px; }
     .answers, .cautions { grid-area: auto; }

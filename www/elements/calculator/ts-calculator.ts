@@ -98,7 +98,7 @@ export class TsCalculator extends LitElement {
     return html`<div class="top">
       ${view.general === null ? nothing : html`<div class="general" role="status">${ICONS.refused(26)}<p><b>${STATES.noSolution}</b> ${view.general.text}</p></div>`}
       </div>${this.#changes(view)}<ts-lead class="top" .lead=${view.lead} .nearest=${this.#memo.get('nearest', [view.situation, this.open], () => (this.open === null ? null : nearest(view, this.open)))} ?folded=${folded} .stale=${view.stale} .waiting=${view.waiting}></ts-lead>
-      ${over === undefined ? nothing : html`<div class="top"><button class="look" @click=${() => { this.#lead('limit'); }}><span class="edge hatched-ink"></span><span class="mark">${ICONS.limit(26)}</span>
+      ${over === undefined ? nothing : html`<div class="over"><button class="look" @click=${() => { this.#lead('limit'); }}><span class="edge hatched-ink"></span><span class="mark">${ICONS.limit(26)}</span>
         <b>${cautionWords(over, view.situation?.inputs, view.way).heading}</b><span class="why">${PAGE.why}</span></button></div>`}`;
   }
 

@@ -133,8 +133,9 @@ export class TsForm extends LitElement {
     const table = row.either?.find((option) => option.shape === 'choice');
     const own = row.either?.find((option) => option.shape === 'record');
     if (table === undefined) return this.#field(view, path, chosen, value);
-    const choices = [...this.#choices(view, path, table), ...(own === undefined ? [] : [[OWN, PAGE.ofYourOwn(lowered(this.#name(view, path)))] as const])];
-    const current = isRecord(value) ? OWN : value;
+    const none = row.optional === true ? [['', PAGE.noneOf] as const] : [];
+    const choices = [...none, ...this.#choices(view, path, table), ...(own === undefined ? [] : [[OWN, PAGE.ofYourOwn(lowered(this.#name(view, path)))] as const])];
+    const current = isRecord(value) ? OWN : (value ?? '');
     const change = (event: CustomEvent<{ path: string; value: Value }>): void => {
       if (event.detail.path !== path || event.detail.value !== OWN || own === undefined) return;
       event.stopPropagation();

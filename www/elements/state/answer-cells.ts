@@ -41,6 +41,8 @@ export function answerLines(context: CellContext, key: string, value: Value | un
     if (items.length === 0) return ['–'];
     if (key.startsWith('harmonics')) return items.map((item, k) => `${ordinal(k + 2)} ${answerText(context, key, item)}`);
     if (items.every((item) => typeof item === 'string')) return [items.map((item) => answerText(context, key, item)).join(', ')];
+    const each = context.answers.find((row) => row.key === key)?.count_of;
+    if (each === 'sections' && items.length > 1) return items.map((item, k) => `${k + 1}: ${answerText(context, key, item)}`);
     return items.some(isRecord) ? items.flatMap((item) => answerLines(context, key, item)) : items.map((item) => answerText(context, key, item));
   }
   if (isRecord(value)) {

@@ -1,7 +1,6 @@
 use alloc::{string::String, vec, vec::Vec};
 
 use super::{settled::settle_supply, work::Worked};
-use crate::text::counted;
 use crate::{
     calculators::{Curve, Line},
     circuit::{Start, Steps},
@@ -36,11 +35,11 @@ fn start(worked: &Worked) -> Curve {
         let most = line.iter().copied().fold(f64::NEG_INFINITY, f64::max);
         (line.iter().position(|volts| *volts >= most).unwrap_or(0), most)
     };
-    let marks = nodes.iter().enumerate().filter_map(|(node, line)| {
+    let marks = nodes.last().and_then(|line| {
         let (place, most) = highest(line);
-        Some((crate::text::together(&["highest_", &counted(node + 1)]), *seconds.get(place)?, most))
+        Some(("highest".into(), *seconds.get(place)?, most))
     });
-    let marks = marks.collect();
+    let marks = marks.into_iter().collect();
     over_time("start", lines(&seconds, nodes), marks)
 }
 
@@ -80,7 +79,13 @@ fn regulation(worked: &Worked) -> Result<Curve, Vec<Problem>> {
     let last = reading.volts.last().copied().unwrap_or(0.0);
     let mut marks = vec![("here".into(), reading.amps, last)];
     if let Some(row) = worked.rectifier.row {
-        marks.push(("rated".into(), row.amps * worked.plates_share(), last));
+        let rated = row.amps * worked.plates_share();
+        let place = drawn.partition_point(|amps| *amps < rated).clamp(1, drawn.len() - 1);
+        let line = nodes.last().map_or(&[][..], Vec::as_slice);
+        if let ([.., a, b], [.., low, high]) = (&drawn[..=place], line.get(..=place).unwrap_or(&[])) {
+            let share = ((rated - a) / (b - a)).clamp(0.0, 1.0);
+            marks.push(("rated".into(), rated, low + share * (high - low)));
+        }
     }
     Ok(Curve {
         key: "regulation",

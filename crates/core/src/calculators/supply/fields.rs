@@ -98,6 +98,7 @@ pub(super) static ANSWERS: &[Answer] = &[
     Answer::quantity("node_ripple_rms", Unit::Volt).each("sections"),
     Answer::quantity("output_volts", Unit::Volt),
     Answer::quantity("output_ripple_pp", Unit::Volt),
+    Answer::quantity("output_no_load_volts", Unit::Volt),
     Answer::quantity("rectifier_dc_amps", Unit::Ampere),
     Answer::quantity("peak_rectifier_amps", Unit::Ampere),
     Answer::quantity("winding_rms_amps", Unit::Ampere),

@@ -13,6 +13,9 @@ fn limit(outcome: &mut Outcome, code: &'static str, about: &str, figures: (f64, 
     }
 }
 
+/// From this share of the sheet's highest volts on its least resistance is asked for.
+const NEAR_MOST: f64 = 0.9;
+
 /// What the rectifier's sheet allows against what it gets.
 pub(super) fn ratings(outcome: &mut Outcome, worked: &Worked) {
     let Some(row) = worked.rectifier.row else {
@@ -35,7 +38,8 @@ pub(super) fn ratings(outcome: &mut Outcome, worked: &Worked) {
     if let Some(most) = row.farads {
         limit(outcome, "first_capacitor_over", "sections[0].farads", (inputs.number("sections[0].farads"), most), name);
     }
-    if let Some(least) = row.ohms.map(|ohms| ohms * f64::min(1.0, rms / row.rms_volts)) {
+    // The sheet prints it at its highest volts; at fewer the peak current alone rules.
+    if let Some(least) = row.ohms.filter(|_| rms > NEAR_MOST * row.rms_volts) {
         let ohms = worked.loaded.chain.ohms + worked.loaded.chain.rungs[0].ohms();
         if ohms < least {
             let caution = Caution::new(Severity::Limit, "plate_ohms_under").about("winding_ohms").figure("tube", name);

@@ -155,7 +155,6 @@ fn in_silicon(supply: &Supply, loaded: &Settled, idle: &Idle) -> Option<(f64, f6
         near = Some(cycle);
         Some(volts - want)
     };
-    let open = idle_volts(&Chain { rectifier: drop, ..idle.chain.clone() }).ok()?;
     let (mut a, mut over_a) = (0.0, over(0.0)?);
     let mut b = loaded.reading.rectifier_watts / f64::max(loaded.reading.square, 1e-12);
     if over_a <= 0.0 || b <= 0.0 {
@@ -173,6 +172,7 @@ fn in_silicon(supply: &Supply, loaded: &Settled, idle: &Idle) -> Option<(f64, f6
             break;
         }
     }
+    let open = idle_volts(&Chain { rectifier: drop, ohms: own + b, ..idle.chain.clone() }).ok()?;
     Some((b, *open.last()?))
 }
 
@@ -211,6 +211,7 @@ impl Worked<'_> {
         outcome.answer("node_ripple_rms", reading.ripple.clone());
         outcome.answer("output_volts", reading.volts.last().copied());
         outcome.answer("output_ripple_pp", reading.swing.last().copied());
+        outcome.answer("output_no_load_volts", self.idle.volts.last().copied());
         outcome.answer("rectifier_dc_amps", reading.amps);
         outcome.answer("peak_rectifier_amps", reading.peak_amps);
         outcome.answer("winding_rms_amps", self.winding_rms());
