@@ -4,8 +4,11 @@ import { join } from 'node:path';
 import { gzipSync } from 'node:zlib';
 import { build } from 'esbuild';
 
-/** Bytes as a page can hold them in its markup: gzip, then base64. `www/engine/packed.ts` is the way back. */
-export const packed = (bytes) => gzipSync(bytes, { level: 9 }).toString('base64');
+const sources = await build({ entryPoints: [new URL('../../www/engine/packed.ts', import.meta.url).pathname], bundle: true, format: 'esm', write: false });
+const { toLetters } = await import(`data:text/javascript;base64,${Buffer.from(sources.outputFiles[0].contents).toString('base64')}`);
+
+/** Bytes as a page can hold them in its markup: gzip, then letters. `www/engine/packed.ts` has the way back. */
+export const packed = (bytes) => toLetters(gzipSync(bytes, { level: 9 }));
 
 /** A hash as a policy or an `integrity` attribute writes it. */
 export const integrity = (content, kind = 'sha256') => `${kind}-${createHash(kind).update(content).digest('base64')}`;

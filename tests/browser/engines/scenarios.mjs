@@ -37,8 +37,11 @@ async function changed(page) {
 }
 
 /** The life of one calculator's page: it answers, follows a value, refuses in words, keeps what was typed. */
-export async function calculator(page, address, id) {
-  await page.open(`${address}${id}/`);
+export const calculator = (page, address, id) => calculatorAt(page, `${address}${id}/`);
+
+/** The same, wherever it stands. */
+export async function calculatorAt(page, url) {
+  await page.open(url);
   assert.ok((await page.textOf('ts-lead')).length > 10, 'no lead');
   assert.ok((await answers(page)).length > 10, 'no answers');
   await formThere(page);

@@ -87,7 +87,7 @@ export class TsApp extends LitElement {
     desk.listen((news) => { this.#heard(news); });
     const catalogue = desk.begin();
     await desk.learn(this.calculator === '' ? undefined : [this.calculator]);
-    await session.begin(this.calculator);
+    await session.begin(this.root === null ? null : this.calculator);
     address.at = desk.at;
     if (store === null) notice('refused');
     this.#watch(desk, session, address);

@@ -49,8 +49,12 @@ export class Session {
     });
   }
 
-  /** Opens what the address holds, else what was kept, else a bench with the page's own calculator. */
-  async begin(calculator: string): Promise<void> {
+  /**
+   * Opens what the address holds, else what was kept, else a bench with the page's own calculator. A page that is a single
+   * file is the page of none and of all: `null` opens the lug that was looked at last.
+   */
+  async begin(page: string | null): Promise<void> {
+    const calculator = page ?? '';
     const hash = this.#address.hash();
     const kept = this.#keep.read();
     const read = readBuild(kept?.build ?? null);
@@ -60,10 +64,10 @@ export class Session {
     const { build, at } = linked ?? own;
     this.#began = true;
     const looked = build.lugs.find((lug) => lug.id === at);
-    const right = linked !== null ? looked : looked?.calculator === calculator ? looked : undefined;
+    const right = linked !== null || page === null ? looked : looked?.calculator === calculator ? looked : undefined;
     const other = right ?? build.lugs.find((lug) => lug.calculator === calculator);
     if (other !== undefined || calculator === '') {
-      this.#desk.open(build, calculator === '' && linked === null ? '' : (other?.id ?? ''));
+      this.#desk.open(build, page === '' && linked === null ? '' : (other?.id ?? ''));
       return;
     }
     const more = withLug(build, calculator);
