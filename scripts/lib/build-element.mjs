@@ -34,9 +34,23 @@ const engineInside = (root) => ({
 export async function buildElement(root, put, pages) {
   const element = await inOne(root, 'www/pages/element-start.ts', { plugins: [ownMeasure, engineInside(root)], loader: { '.css': 'text' } });
   put('element.js', element);
-  put('frame/frame.js', await inOne(root, 'www/pages/frame.ts'));
   put('frame/holder.js', await inOne(root, 'www/pages/holder.ts'));
-  put('frame/frame.css', readFileSync(join(root, 'www/styles/frame.css')));
-  put('frame/index.html', pages.framePage('frame.js'));
+  const [script, style] = [await inOne(root, 'www/pages/frame.ts'), readFileSync(join(root, 'www/styles/frame.css'), 'utf8').trim()];
+  put('frame/index.html', `<!doctype html>
+<html lang="en">
+<head>
+<meta charset="utf-8">
+<meta http-equiv="Content-Security-Policy" content="${pages.framePolicy(integrity(script), integrity(style))}">
+<meta name="viewport" content="width=device-width, initial-scale=1">
+<title>${pages.FRAME_TITLE}</title>
+<link rel="icon" href="data:,">
+<style>${style}</style>
+</head>
+<body>
+${pages.FRAME_BODY}
+<script>${script}</script>
+</body>
+</html>
+`);
   return integrity(element, 'sha384');
 }

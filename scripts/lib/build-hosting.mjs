@@ -9,16 +9,14 @@ import { zipped } from './zip.mjs';
 const pagesOf = (catalogue) => ['how-we-know', 'for-your-page', ...catalogue.map(({ id }) => id)];
 
 /** For hosts that read `_headers`. A name of a file changes with what is in it, so that it can be kept for good. */
-function headers({ POLICY, FRAME_POLICY }, catalogue, release) {
+function headers({ POLICY }, catalogue, release) {
   const places = ['/', `/v/${release}/`];
   const shut = places.flatMap((place) => [place, ...pagesOf(catalogue).map((id) => `${place}${id}/*`)]);
   return `/*
   X-Content-Type-Options: nosniff
   Referrer-Policy: no-referrer
   Access-Control-Allow-Origin: *
-${shut.map((path) => `${path}\n  Content-Security-Policy: ${POLICY}; frame-ancestors 'self'\n`).join('')}${places.map((place) => `${place}frame/*
-  Content-Security-Policy: ${FRAME_POLICY}
-${place}service-worker.js
+${shut.map((path) => `${path}\n  Content-Security-Policy: ${POLICY}; frame-ancestors 'self'\n`).join('')}${places.map((place) => `${place}service-worker.js
   Cache-Control: no-cache
 ${place}element.js
   Cache-Control: ${place === '/' ? 'no-cache' : KEPT}
@@ -57,7 +55,8 @@ export function buildHosting(dist, release, { catalogue, pages }) {
   const site = join(dist, 'site');
   const aside = join(dist, 'release');
   writeFileSync(join(site, '.htaccess'), htaccess(`${pages.POLICY}; frame-ancestors 'self'`));
-  writeFileSync(join(site, 'frame/.htaccess'), htaccess(pages.FRAME_POLICY));
+  // The page for a frame carries its own policy; the one of the folder above would keep it out of every frame.
+  writeFileSync(join(site, 'frame/.htaccess'), '<IfModule mod_headers.c>\n  Header unset Content-Security-Policy\n</IfModule>\n');
   cpSync(site, aside, { recursive: true });
   cpSync(aside, join(site, 'v', release), { recursive: true });
   rmSync(aside, { recursive: true });

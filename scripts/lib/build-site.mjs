@@ -44,7 +44,7 @@ export async function buildSite(root, dist, { catalogue, pages }, engine) {
   put('how-we-know/index.html', pages.knownPage(catalogue, assets, readFileSync(join(root, 'www/pages/tubes.tsv'), 'utf8')));
   const check = named('host-check', 'js', await script('www/pages/host-check.ts'));
   const weighed = (...names) => names.reduce((sum, name) => sum + brotli(join(site, name)), 0);
-  const costs = { element: weighed('element.js'), frame: weighed('frame/index.html'), frameScripts: weighed('frame/frame.js', 'frame/frame.css', 'frame/holder.js') };
+  const costs = { element: weighed('element.js'), frame: weighed('frame/index.html'), frameScripts: weighed('frame/holder.js') };
   put('for-your-page/index.html', pages.keepersPage(catalogue, assets, costs, check, wasm));
   for (const calculator of catalogue) {
     const preload = [...assets.preload, ...assets.wordsFor(calculator.id)];

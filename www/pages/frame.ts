@@ -2,12 +2,15 @@ import type { TagStrip } from '../elements/embed/tag-strip.js';
 import { lugFrom } from '../elements/embed/attributes.js';
 import { fromHash } from '../elements/state/hash.js';
 import { isRecord } from '../elements/state/paths.js';
+import { trustedTypesOf } from './trusted-types.js';
 
 /**
  * The page in a frame: one calculator, by the same link as its own page. It tells the page around it how high it is, as
- * `{tagstrip: 1, height}`, and what it answers, as `{tagstrip: 1, answers}`; it takes `{tagstrip: 1, inputs}` from that page and from no other window.
+ * `{tagstrip: 1, height}`, and what it answers, as `{tagstrip: 1, answers}`; it takes `{tagstrip: 1, inputs}` from that
+ * page and from no other window.
  */
 async function begin(): Promise<void> {
+  fetchElement(new URL('../element.js', location.href).href);
   await customElements.whenDefined('tag-strip');
   const element = document.querySelector('tag-strip') as TagStrip;
   let calculator = '';
@@ -37,6 +40,16 @@ async function begin(): Promise<void> {
     setTimeout(tell, 200);
   });
   await show();
+}
+
+/** Shut off, the page is of no origin, so that not every engine knows "this site" when it sees it: trust goes by hash. */
+function fetchElement(address: string): void {
+  const policy = trustedTypesOf(globalThis)?.createPolicy('tagstrip', {
+    createScriptURL: (url) => { if (url !== address) throw new TypeError('not of this site'); return url; },
+  });
+  const script = document.createElement('script');
+  script.src = (policy === undefined ? address : policy.createScriptURL(address)) as string;
+  document.head.append(script);
 }
 
 void begin();

@@ -11,7 +11,7 @@ const tokens: CSSResult = unsafeCSS(own);
  */
 export const embedStyle = [tokens, css`
   :host { display: block; min-width: 0; }
-  .page { all: initial; display: block; direction: ltr; unicode-bidi: isolate; container-type: inline-size; }
+  .page { all: initial; display: block; direction: ltr; unicode-bidi: isolate; font: medium system-ui, sans-serif; container-type: inline-size; }
   .page, .page[data-theme] { --margin: 0px; --strip-low: 0px; --strip-side: 0px; }
   .page[data-theme="light"] { --paper: var(--tagstrip-paper, #fff); --plate: var(--tagstrip-plate, #fff); color-scheme: light; }
   .inside { background: var(--paper); color: var(--ink); font: 400 1.0625rem/1.42 var(--instrument); font-variant-numeric: tabular-nums lining-nums; }
