@@ -20,7 +20,7 @@ export const sheetStyle = css`
   .safety { border: 1.6pt solid #000; display: grid; grid-template-columns: 15mm 1fr; align-items: center; padding: 2mm 3mm 2mm 2mm; break-inside: avoid; }
   .cols { display: grid; grid-template-columns: minmax(0, 1.36fr) minmax(0, 1fr); gap: 0 7mm; padding-top: 2.4mm; align-items: start; }
   h2 { font-size: 13pt; margin: 0 0 0.4mm; }
-  .cols > div > section { break-inside: avoid; }
+  .cols > div > section:not(.long) { break-inside: avoid; }
   section + section { margin-top: 3mm; }
   .whole { break-inside: avoid; padding-top: 3mm; }
   .halves { display: grid; grid-template-columns: 1fr 1fr; gap: 7mm; align-items: start; }

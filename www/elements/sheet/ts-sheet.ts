@@ -16,6 +16,7 @@ import '../pictures/ts-pictures.js';
 import '../template/ts-template.js';
 import { sheetStyle } from './style.js';
 
+const NOTHING = {};
 /** So many parts fit beside the readings and a plot. */
 const BESIDE = 14;
 
@@ -48,8 +49,8 @@ export class TsSheet extends LitElement {
       <header><div><h1>${view.calculator.title}</h1><p>${this.build === '' ? '' : `${this.build}. `}${PAGE.lug(view.lug.id)}${tube === undefined ? '' : `, ${tube}`}</p></div>
         <p class="by">${PAGE.builtBy} <span class="blank"></span><br>${PAGE.date} <span class="blank short"></span> ${this.place}</p></header>
       ${lead === null ? nothing : html`<div class="lead"><div class="figure">${lead.figure}${lead.unit === '' ? '' : `\u00a0${lead.unit}`}</div><p>${lead.label}: ${lead.sentence}</p></div>`}
-      ${view.circuit === null || view.circuit.parts.length === 0 ? nothing : html`<div class="drawing"><ts-drawing calculator=${view.calculator.id} .circuit=${view.circuit} .texts=${view.texts} .tags=${tagsOf(view)} .labels=${labelsOf(view)} .boxes=${way.resistor === 'box'}></ts-drawing></div>
-        <p class="under">${drawingNote(view.columns.length > 1 ? view.lug.position + 1 : null, way)}</p>`}
+      ${view.circuit?.parts.length === 0 ? nothing : html`<div class="drawing"><ts-drawing calculator=${view.calculator.id} .circuit=${view.circuit} .texts=${view.texts} .answers=${view.situation?.outcome.answers ?? NOTHING} .tags=${tagsOf(view)} .labels=${labelsOf(view)} .boxes=${way.resistor === 'box'}></ts-drawing></div>
+        ${view.circuit === null ? nothing : html`<p class="under">${drawingNote(view.columns.length > 1 ? view.lug.position + 1 : null, way)}</p>`}`}
       ${danger === undefined ? nothing : this.#safety(danger, view)}
       ${limits.map((caution) => html`<p class="limits"><b>${cautionText(caution, view.situation?.inputs, way)}</b></p>`)}
       ${this.#below(view)}
@@ -83,7 +84,7 @@ export class TsSheet extends LitElement {
   /** A calculator without test points has its answers in their place. */
   #answers(view: View): unknown {
     if ((view.work.outcome?.test_points ?? []).length > 0) return nothing;
-    return html`<section><ts-answers .tables=${this.#tables(view)}></ts-answers></section>`;
+    return html`<section class="long"><ts-answers .tables=${this.#tables(view)}></ts-answers></section>`;
   }
 
   #tables(view: View) {
@@ -100,7 +101,9 @@ export class TsSheet extends LitElement {
     const parts = view.work.outcome?.parts ?? [];
     if (parts.length <= BESIDE) {
       const list = parts.length === 0 ? nothing : html`<section><h2>${SAY.headings.parts}</h2>${this.#parts(parts, view)}</section>`;
-      return html`<div class="cols"><div>${this.#readings(view)}${this.#answers(view)}${this.#plots(view)}</div><div>${list}</div></div>`;
+      const bare = (view.work.outcome?.test_points ?? []).length === 0;
+      const plots = this.#plots(view);
+      return html`<div class="cols"><div>${this.#readings(view)}${this.#answers(view)}${bare ? nothing : plots}</div><div>${list}${bare ? plots : nothing}</div></div>`;
     }
     const half = Math.ceil(parts.length / 2);
     return html`<div class="cols"><div>${this.#readings(view)}${this.#answers(view)}</div><div>${this.#plots(view)}</div></div>
