@@ -56,7 +56,13 @@ impl<'a> Amount<'a> {
 
     /// The turns that give `henries`, from a twentieth up to the most that have room.
     pub fn turns(&self, henries: f64) -> Option<f64> {
-        reached((0.05, self.make.most_turns()), &|turns| self.henries(turns) / henries)
+        // Long windings are dear to sum: no longer ones are tried than needed.
+        let most = self.make.most_turns();
+        let mut range = (0.05, f64::min(16.0, most));
+        while range.1 < most && self.henries(range.1) < henries {
+            range = (range.1, f64::min(2.0 * range.1, most));
+        }
+        reached(range, &|turns| self.henries(turns) / henries)
     }
 }
 
