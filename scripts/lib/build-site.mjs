@@ -27,9 +27,10 @@ export async function buildSite(root, dist, { catalogue, pages }, engine) {
 
   const wasm = named('engine', 'wasm', readFileSync(join(root, 'www/package/wasm/tagstrip.wasm')));
   const worker = named('worker', 'js', await script('www/engine/worker.ts'));
+  const clip = named('speech', 'ulaw', readFileSync(join(root, 'www/sounds/speech.ulaw')));
   const shelves = engine.parts.map(({ shelf, bytes, ids }) => ({ ids, wasm: `./${named(`engine-${shelf}`, 'wasm', bytes).slice('assets/'.length)}` }));
   const table = named('catalogue', 'json', JSON.stringify(engine.catalogue));
-  const names = { WORKER: beside(worker), WASM: beside(wasm), SHELVES: JSON.stringify(shelves), CATALOGUE: beside(table) };
+  const names = { WORKER: beside(worker), WASM: beside(wasm), SHELVES: JSON.stringify(shelves), CATALOGUE: beside(table), CLIP: beside(clip) };
   const page = await parts(root, join(site, 'assets'), names);
   const style = named('style', 'css', await script('www/styles/index.css'));
 

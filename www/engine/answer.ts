@@ -21,6 +21,10 @@ function call(name: Asked['name'], args: readonly unknown[]): unknown {
       return door.work(String(first), second as Figures, third as readonly string[]);
     case 'read':
       return door.read(String(first), String(second));
+    case 'render':
+      return door.render(first as Figures, second as Float32Array, Number(third), args[3] as Figures);
+    case 'mulaw':
+      return door.fromMulaw(first as Uint8Array);
     case 'steps': {
       const { value } = door.read(String(first), String(second));
       const series = String(third);

@@ -17,8 +17,11 @@ export class ByWorker implements Transport {
   #number = 0;
   #watch: ReturnType<typeof setTimeout> | undefined;
 
-  constructor(make: () => Worker) {
+  readonly #patience: number;
+
+  constructor(make: () => Worker, patience = STUCK_MILLISECONDS) {
     this.#make = make;
+    this.#patience = patience;
   }
 
   call<N extends Name>(name: N, ...args: Calls[N]['args']): Promise<Calls[N]['gives']> {
@@ -70,8 +73,8 @@ export class ByWorker implements Transport {
     this.#watch ??= setTimeout(() => {
       this.#watch = undefined;
       const oldest = Math.min(...[...this.#waiting.values()].map(({ since }) => since));
-      if (Date.now() - oldest >= STUCK_MILLISECONDS) this.end('stuck');
+      if (Date.now() - oldest >= this.#patience) this.end('stuck');
       else if (this.#waiting.size > 0) this.#look();
-    }, STUCK_MILLISECONDS);
+    }, this.#patience);
   }
 }

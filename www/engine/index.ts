@@ -4,18 +4,21 @@ import { ByWorker } from './by-worker.js';
 import { Parted } from './parted.js';
 import { Lost, type Calls, type Name, type Steps, type Transport } from './protocol.js';
 
-export { Lost, Refused, type Steps } from './protocol.js';
+export { Lost, Refused, type Steps, type Transport } from './protocol.js';
 
 /** The engine as the page speaks to it: every call is a promise, whichever way it goes. */
 export class Engine {
   #transport: Transport;
   readonly #fallback: (() => Transport) | undefined;
   #atHand: AtHand | undefined;
+  readonly #sound: (() => Transport) | undefined;
+  #sounding: Transport | undefined;
   #answered = false;
   #bare: Promise<readonly BareCalculator[]> | undefined;
 
-  /** `fallback` takes over if the first way is lost before it ever answered; `atHand` answers what is quick. */
-  constructor(transport: Transport, fallback?: () => Transport, atHand?: AtHand) {
+  /** `fallback` takes over if the first way is lost before it ever answered; `atHand` answers what is quick, `sound` what is long. */
+  constructor(transport: Transport, fallback?: () => Transport, atHand?: AtHand, sound?: () => Transport) {
+    this.#sound = sound;
     this.#transport = transport;
     this.#fallback = fallback;
     this.#atHand = atHand;
@@ -37,6 +40,12 @@ export class Engine {
 
   steps(text: string, unit: string, series: string): Promise<Steps> {
     return this.#quick('steps', text, unit, series);
+  }
+
+  /** What is done with sound goes its own way, so that no key waits for it; made when it is first wanted. */
+  sound(): Transport {
+    this.#sounding ??= this.#sound?.() ?? this.#transport;
+    return this.#sounding;
   }
 
   async #quick<N extends Name>(name: N, ...args: Calls[N]['args']): Promise<Calls[N]['gives']> {
@@ -91,6 +100,9 @@ class Fetched implements Transport {
   }
 }
 
+/** Twenty seconds of sound on a slow phone. */
+const LONG_MILLISECONDS = 60_000;
+
 /** Where the built files of an engine are. */
 export interface Built {
   readonly wasm: () => URL;
@@ -108,8 +120,9 @@ export function pageEngine(whole: Built, part?: BuiltPart): Engine {
   const direct = ({ wasm }: Built) => (): Transport => new Fetched(async () => new (await import('./direct.js')).Direct(wasm));
   if (typeof Worker === 'undefined') return new Engine(direct(whole)());
   const all = (): Transport => new ByWorker(whole.worker);
-  if (part === undefined) return new Engine(all(), direct(whole), new AtHand(direct(whole)));
+  const sound = (): Transport => new ByWorker(whole.worker, LONG_MILLISECONDS);
+  if (part === undefined) return new Engine(all(), direct(whole), new AtHand(direct(whole)), sound);
   const { ids, catalogue } = part;
   const parted = new Parted({ part: new ByWorker(part.worker), ids, whole: all, catalogue });
-  return new Engine(parted, direct(whole), new AtHand(direct(part), ids));
+  return new Engine(parted, direct(whole), new AtHand(direct(part), ids), sound);
 }

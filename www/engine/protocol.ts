@@ -1,4 +1,4 @@
-import type { BareCalculator, BareOutcome, BareProblem, BareReading, Figures } from '../package/kinds.js';
+import type { BareCalculator, BareOutcome, BareProblem, BareReading, Figures, Rendered } from '../package/kinds.js';
 
 /** The values one preferred step away from a figure. */
 export interface Steps {
@@ -13,6 +13,8 @@ export interface Calls {
   work: { args: [id: string, inputs: Figures, want: readonly string[]]; gives: BareOutcome };
   read: { args: [text: string, unit: string]; gives: BareReading };
   steps: { args: [text: string, unit: string, series: string]; gives: Steps };
+  render: { args: [inputs: Figures, samples: Float32Array, rate: number, how: Figures]; gives: Rendered };
+  mulaw: { args: [bytes: Uint8Array]; gives: Float32Array };
 }
 
 /** The name of a call. */
@@ -46,5 +48,7 @@ export class Lost extends Error {}
 
 /** Carries calls to an engine. */
 export interface Transport {
+  /** Ends what is on its way; whoever waits is told that it is lost. */
+  end?(why: string): void;
   call<N extends Name>(name: N, ...args: Calls[N]['args']): Promise<Calls[N]['gives']>;
 }

@@ -66,6 +66,8 @@ export interface FaceHand {
 export interface Face {
   /** The input list whose items are the positions of the one switch, if there is one. */
   readonly switch?: string;
+  /** A clip of speech can be heard through it. */
+  readonly listen?: true;
   /** The answer that stands beside the calculator's name on the strip, an entry for each position where `each` is set. */
   readonly lug: { readonly answer: string; readonly each?: true };
   readonly tables: readonly FaceTable[];

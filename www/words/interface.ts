@@ -42,6 +42,7 @@ export const SAY = {
     eachPosition: 'At each position',
     pictures: 'Pictures',
     values: 'Every value',
+    listen: 'Hear it',
     worked: 'How this was worked',
     method: 'Method',
     holds: 'Holds for',

@@ -4,6 +4,7 @@ import { said } from './plain.js';
 /** What `voice` shows where. */
 export const VOICE_FACE: Face = {
   switch: 'positions',
+  listen: true,
   lug: { answer: 'lift_db', each: true },
   tables: [
     {

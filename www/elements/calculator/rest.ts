@@ -30,6 +30,14 @@ export function restOf(view: View, desk: Desk, opened: ReadonlySet<string>, keep
     <ts-disclosure .heading=${settings.title}>${inside(settings.title, () => html`<ts-preferences .preferences=${view.way}></ts-preferences>`)}</ts-disclosure>`;
 }
 
+/** Where a clip can be heard through it: fetched when it is opened. */
+export function listenOf(view: View, desk: Desk, opened: ReadonlySet<string>): unknown {
+  if (view.words.face.listen !== true || desk.sound === undefined) return nothing;
+  const { listen } = SAY.headings;
+  return html`<ts-disclosure .heading=${listen} @ts-disclose=${() => void import('../listen/ts-listen.js')}>
+    ${opened.has(listen) ? html`<ts-listen .view=${view} .desk=${desk}></ts-listen>` : nothing}</ts-disclosure>`;
+}
+
 /** The meter in words as the person gave it: "10M", "20k Ω/V on its 250 V range". */
 export function meterOf(view: View): string {
   const text = (path: string): string => {

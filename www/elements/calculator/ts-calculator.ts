@@ -18,7 +18,7 @@ import type { TsOpenField } from '../open-field/ts-open-field.js';
 import '../switch/ts-switch.js';
 import { Handlers } from './handlers.js';
 import { handsOf } from './hands.js';
-import { restOf } from './rest.js';
+import { listenOf, restOf } from './rest.js';
 import { calculatorStyle } from './style.js';
 import { besideOf, keepInView } from './part-view.js';
 
@@ -79,6 +79,7 @@ export class TsCalculator extends LitElement {
         <div class="side">${this.#side(view, desk)}</div>
         <ts-pictures .view=${view}></ts-pictures>
         <div class="rest">
+          ${listenOf(view, desk, this.#opened)}
           <section class="values"><h2>${SAY.headings.values}</h2><ts-form .view=${view} .desk=${desk} .tick=${this.tick}></ts-form></section>
           ${restOf(view, desk, this.#opened, this.keepers)}
         </div>

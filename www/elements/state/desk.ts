@@ -7,7 +7,7 @@ import * as edits from './edits.js';
 import { Readings, type Said } from './figures.js';
 import type { BareCalculator, BareCaution } from './from-words.js';
 import { bare, fill, type Table } from './full.js';
-import type { Build, Calculator, Engine, Figures, Lug, Pin, Steps, Value, Want } from './kinds.js';
+import type { Build, Calculator, Engine, Figures, Lug, Pin, Sounding, Steps, Value, Want } from './kinds.js';
 import { rowFor } from './leaves.js';
 import { put } from './paths.js';
 import { USUAL, type Preferences } from './preferences.js';
@@ -80,6 +80,11 @@ export class Desk {
     this.#dress();
     for (const lug of waited) lug.id === this.at ? this.workOpen() : this.#work(lug, 3, BESIDE);
     this.#tell('shown');
+  }
+
+  /** Where sound is worked; nothing where there is no such engine. */
+  get sound(): Sounding | undefined {
+    return this.#engine.sound?.();
   }
 
   get lug(): Lug | undefined {

@@ -1,6 +1,7 @@
 import type {
   BareCalculator, BareCaution, BareProblem, Circuit, Figures, PartRow, Reading, Row, Tube, Value,
 } from './from-words.js';
+import type { Transport } from '../../engine/index.js';
 
 /** A condition under which an input counts; its path is relative to the record that the input stands in. */
 export interface Condition {
@@ -123,7 +124,12 @@ export interface Engine {
   work(id: string, inputs: Figures, want: readonly Want[]): Promise<Outcome>;
   read(text: string, unit: string): Promise<Reading>;
   steps(text: string, unit: string, series: string): Promise<Steps>;
+  /** Where sound is worked, apart from the rest. */
+  sound?(): Sounding;
 }
+
+/** Carries sound to an engine and back. */
+export type Sounding = Transport;
 
 /** A state kept to compare with. */
 export interface Pin {
