@@ -14,6 +14,8 @@ export const listenStyle = css`
   input[type='file'] { position: absolute; inset: 0; opacity: 0; cursor: pointer; width: 100%; }
   .file { position: relative; }
   .file:has(:focus-visible) { outline: 3px solid var(--ink); outline-offset: 2px; }
+  td.figure, th.figure { white-space: normal; padding-left: 10px; }
+  td.figure { font-size: 1rem; }
   progress { width: 100%; height: 10px; accent-color: var(--ink); }
   .halt { position: fixed; z-index: 3; right: max(12px, env(safe-area-inset-right)); bottom: calc(96px + env(safe-area-inset-bottom)); border-width: 3px; }
   @media (min-width: 720px) { .halt { bottom: 20px; } }

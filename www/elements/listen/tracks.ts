@@ -1,6 +1,7 @@
 import type { Rendered } from '../../package/kinds.js';
 import type { Desk } from '../state/desk.js';
 import { Lost, Refused } from '../../engine/index.js';
+import { sent } from '../state/full.js';
 import type { Figures, Sounding } from '../state/kinds.js';
 import type { View } from '../state/view.js';
 import type { Clip } from './clip.js';
@@ -16,11 +17,12 @@ export interface Track {
 
 /** Every position as it is now, then every pinned state. */
 export function tracksOf(view: View, desk: Desk): readonly Track[] {
-  const inputs = view.work.good ?? view.full;
+  const { inputs: rows } = view.calculator;
+  const inputs = sent(rows, view.work.good ?? view.full);
   const columns = view.columns.length === 0 ? [{ name: view.calculator.title }] : view.columns;
   const now = columns.map(({ name }, k) => ({ key: `position ${k + 1}`, name, inputs, position: k + 1 }));
   const pinned = view.lug.pins.map((pin, k) => ({
-    key: `pinned ${k + 1}`, name: pin.name, inputs: desk.full(view.lug.calculator, pin.inputs), position: pin.position + 1,
+    key: `pinned ${k + 1}`, name: pin.name, inputs: sent(rows, desk.full(view.lug.calculator, pin.inputs)), position: pin.position + 1,
   }));
   return [...now, ...pinned];
 }
