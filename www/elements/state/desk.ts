@@ -83,17 +83,11 @@ export class Desk {
   }
 
   /** Where sound is worked; nothing where there is no such engine. */
-  get sound(): Sounding | undefined {
-    return this.#engine.sound?.();
-  }
+  get sound(): Sounding | undefined { return this.#engine.sound?.(); }
 
-  get lug(): Lug | undefined {
-    return this.build.lugs.find((lug) => lug.id === this.at);
-  }
+  get lug(): Lug | undefined { return this.build.lugs.find((lug) => lug.id === this.at); }
 
-  calculator(id: string): Calculator | undefined {
-    return this.catalogue.find((each) => each.id === id);
-  }
+  calculator(id: string): Calculator | undefined { return this.catalogue.find((each) => each.id === id); }
 
   table(id: string): Table {
     return { words: wordsOf(id), rows: this.calculator(id)?.inputs ?? [] };
