@@ -36,7 +36,7 @@ export function keepersSections(costs: Costs): readonly Section[] {
     {
       heading: 'What it costs',
       paragraphs: [
-        `The element: ${kilobytes(costs.element)} for the first on a page, once and for all, engine included; nothing for each further one. The frame: the same script and ${kilobytes(costs.frame + costs.frameScripts)} more for the first, nothing but a look at the browser’s own store for the next. All are sizes as a host sends them packed. The link costs nothing.`,
+        `The element: ${kilobytes(costs.element)} for the first on a page, once and for all, engine included; nothing for each further one. The frame: the same script and ${kilobytes(costs.frame + costs.frameScripts)} more, and the same again for each further one: shut off from your page, frames share nothing, not even what the browser keeps. For several on a page take the element. All are sizes as a host sends them packed. The link costs nothing.`,
       ],
     },
     {
