@@ -3,6 +3,8 @@ use core::f64::consts::{FRAC_PI_2, LN_10};
 
 /// Places of the pass band that are looked at, closer together towards its edge, where a ladder is touchiest.
 const PLACES: usize = 25;
+/// The same where a deviation is told: so many that none worth telling hides between two.
+const FINE: usize = 160;
 /// Steps of least squares, then steps that lean on what is worst.
 const SQUARES: usize = 3;
 const WORST: usize = 8;
@@ -56,8 +58,8 @@ impl Ladder<'_> {
 }
 
 /// The places looked at: the pass band's, then the harmonic.
-fn places(harmonic: f64) -> impl Iterator<Item = f64> {
-    let pass = (1..=PLACES).map(|place| libm::sin(FRAC_PI_2 * place as f64 / PLACES as f64));
+fn places(count: usize, harmonic: f64) -> impl Iterator<Item = f64> {
+    let pass = (1..=count).map(move |place| libm::sin(FRAC_PI_2 * place as f64 / count as f64));
     pass.chain(core::iter::once(harmonic))
 }
 
@@ -65,14 +67,10 @@ fn places(harmonic: f64) -> impl Iterator<Item = f64> {
 /// pass band's edge.
 #[must_use]
 pub fn deviation(exact: &[f64], elements: &[f64], capacitor_first: bool, harmonic: f64) -> Deviation {
-    let off = offs(exact, elements, capacitor_first, harmonic);
-    let pass = off[..PLACES].iter().fold(0.0, |most, off| f64::max(most, libm::fabs(*off)));
-    Deviation { pass, harmonic: libm::fabs(off[PLACES]) }
-}
-
-fn offs(exact: &[f64], elements: &[f64], capacitor_first: bool, harmonic: f64) -> Vec<f64> {
     let (exact, ours) = (Ladder { elements: exact, capacitor_first }, Ladder { elements, capacitor_first });
-    places(harmonic).map(|omega| ours.loss_db(omega) - exact.loss_db(omega)).collect()
+    let off = |omega: f64| libm::fabs(ours.loss_db(omega) - exact.loss_db(omega));
+    let pass = places(FINE, harmonic).take(FINE).map(off).fold(0.0, f64::max);
+    Deviation { pass, harmonic: off(harmonic) }
 }
 
 /// `rounded` with its coils fitted again, so that the loss is as near to that of `exact` as its capacitors allow: never
@@ -91,7 +89,7 @@ pub fn refitted(exact: &[f64], rounded: &[f64], capacitor_first: bool, harmonic:
         exact: Ladder { elements: exact, capacitor_first },
         rounded,
         coils: Vec::with_capacity(COILS),
-        omegas: places(harmonic).collect(),
+        omegas: places(PLACES, harmonic).collect(),
         aims: Vec::with_capacity(PLACES + 1),
         scale: [1.0 / f64::max(start.pass, NOTHING), 1.0 / f64::max(start.harmonic, NOTHING)],
     };
@@ -185,7 +183,12 @@ impl Fit<'_> {
 
     /// How much of the way to `change` is no worse than none of it: all, or the most that is.
     fn share(&self, change: &[f64]) -> f64 {
-        let off = |share: f64| greatest(&self.off(&change.iter().map(|change| share * change).collect::<Vec<_>>()));
+        let harmonic = self.omegas[PLACES];
+        let off = |share: f64| {
+            let elements = self.elements(&change.iter().map(|change| share * change).collect::<Vec<_>>());
+            let off = deviation(self.exact.elements, &elements, self.exact.capacitor_first, harmonic);
+            f64::max(off.pass * self.scale[0], off.harmonic * self.scale[1])
+        };
         if off(1.0) <= 1.0 {
             return 1.0;
         }
