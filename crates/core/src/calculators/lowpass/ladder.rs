@@ -92,13 +92,13 @@ fn laid(elements: &[f64], is_coil: impl Fn(usize) -> bool, scale: Scale, coil_q:
             let next = circuit.node(name);
             let kind = Kind::Coil { henries: g * scale.ohms / scale.omega, ohms: 0.0 };
             let reference = together(&["L", &counted(coils.len() + 1)]);
-            let part = Part::new(reference, "ladder_coil", &[here, next], kind).from_field("coil_q");
+            let part = Part::new(reference, "ladder_coil", &[here, next], kind);
             coils.push(circuit.add(part));
             here = next;
         } else {
             let kind = Kind::Capacitor { farads: g / (scale.omega * scale.ohms) };
             let reference = together(&["C", &counted(capacitors.len() + 1)]);
-            let part = Part::new(reference, "ladder_capacitor", &[here, GROUND], kind).from_field("series");
+            let part = Part::new(reference, "ladder_capacitor", &[here, GROUND], kind);
             capacitors.push(circuit.add(part.within(CAPACITOR_TOLERANCE)));
         }
     }

@@ -77,7 +77,7 @@ pub(super) fn build(inputs: &Inputs) -> Result<Tank, Vec<Problem>> {
         circuit.add(Part::new("Ct", "tube_capacitance", &[plate, GROUND], kind).from_field("tube_farads"));
     }
     let kind = Kind::Capacitor { farads: input_farads };
-    let input = circuit.add(Part::new("C1", "tank_input", &[plate, GROUND], kind).from_field("q"));
+    let input = circuit.add(Part::new("C1", "tank_input", &[plate, GROUND], kind));
     let (antenna, radiating) = (circuit.node("antenna"), circuit.node("antenna"));
     let coil_q = inputs.number("coil_q");
     let seen_as = Vec::new();
@@ -130,7 +130,7 @@ impl Tank {
         self.seen_as = vec![(tap, self.plate), (pair, end)];
         let henries = [link.coil_ohms / self.omega, link.link_ohms / self.omega];
         let kind = Kind::Coupled { henries, coupling: link.coupling };
-        self.circuit.add(Part::new("L1", "linked_coils", &[tap, GROUND, pair, GROUND], kind).from_field("link_q"));
+        self.circuit.add(Part::new("L1", "linked_coils", &[tap, GROUND, pair, GROUND], kind));
         let lost = |ohms: f64| Kind::Resistor { ohms: ohms / self.coil_q };
         let parts = [([self.plate, tap], lost(link.coil_ohms)), ([pair, end], lost(link.link_ohms))];
         let [coil, _] = parts.map(|(nodes, kind)| self.circuit.add(Part::new("", "winding", &nodes, kind)));
@@ -142,12 +142,12 @@ impl Tank {
     /// A coil with the resistance that its Q says, held over frequency.
     fn wound(&mut self, reference: &str, role: &'static str, nodes: [NodeId; 2], reactance: f64) -> PartId {
         let kind = Kind::Coil { henries: reactance / self.omega, ohms: reactance / self.coil_q };
-        self.circuit.add(Part::new(reference, role, &nodes, kind).from_field("coil_q"))
+        self.circuit.add(Part::new(reference, role, &nodes, kind))
     }
 
     fn capacitor(&mut self, reference: &str, role: &'static str, nodes: [NodeId; 2], siemens: f64) -> PartId {
         let kind = Kind::Capacitor { farads: siemens / self.omega };
-        self.circuit.add(Part::new(reference, role, &nodes, kind).from_field("q"))
+        self.circuit.add(Part::new(reference, role, &nodes, kind))
     }
 
     /// Puts the antenna on; its reactance goes over frequency as a coil's or a capacitor's.

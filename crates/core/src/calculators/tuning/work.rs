@@ -159,13 +159,13 @@ fn netlist(reach: &Reach) -> Circuit {
     if let Some((_, most)) = reach.series() {
         variable = circuit.node("inner");
         let kind = Kind::Capacitor { farads: most };
-        circuit.add(Part::new("C3", "series", &[tank, variable], kind).from_field("capacitor_least"));
+        circuit.add(Part::new("C3", "series", &[tank, variable], kind));
     }
     let kind = Kind::Capacitor { farads: reach.most };
     circuit.add(Part::new("C1", "variable", &[variable, GROUND], kind).from_field("capacitor_most"));
     if let Some((least, _)) = reach.pad() {
         let kind = Kind::Capacitor { farads: least };
-        circuit.add(Part::new("C2", "pad", &[tank, GROUND], kind).from_field("capacitor_most"));
+        circuit.add(Part::new("C2", "pad", &[tank, GROUND], kind));
     }
     if reach.stray > 0.0 {
         let kind = Kind::Capacitor { farads: reach.stray };
