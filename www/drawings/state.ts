@@ -26,9 +26,9 @@ export interface State {
   readonly dangerName: string;
 }
 
-/** What stands at a part: its text as typed, else its figure. */
+/** What stands at a part: its text as typed, else its figure; also of a coil or capacitor that is worked out and not typed. */
 export function textOf(part: Placed, state: State): string {
-  if (part.field === '') return '';
+  if (part.field === '') return part.kind === 'capacitor' || part.kind === 'coil' ? state.figure(part) : '';
   return state.texts.get(part.field) ?? state.texts.get(part.reference) ?? state.figure(part);
 }
 
