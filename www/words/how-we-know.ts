@@ -49,9 +49,9 @@ export const HOW_WE_KNOW: readonly Section[] = [
   {
     heading: 'The supply',
     paragraphs: [
-      'A rectifier tube is its sheet’s published drop and the law of space charge. With that, eleven of the printed volts that ' +
-        'were at hand come out within 1.5 %, but for two: the 5V4G, whose printed row asks a higher peak than the same sheet ' +
-        'allows, is 2 % low, and the 5U4G of an old chart 3 % low, where other sheets of that tube print a larger drop still.',
+      'A rectifier tube is its sheet’s published drop and the law of space charge. Of the eleven printed volts ' +
+        'at hand all but two come out within 1.5\u00a0%: the 5V4G, whose printed row asks a higher peak than the same sheet allows, is ' +
+        '2\u00a0% low, and the 5U4G of an old chart 3\u00a0% low. Why is not known: a larger drop, as older sheets have it, would make it lower.',
       'A choke-input row of that chart is left out: it does not say what winding it was taken with, and the volts hang on it. The ' +
         'sawtooth formula for ripple is a few per cent high, since the capacitor is being charged for part of the time.',
       'Whole supplies were integrated independently, and the circuit that O. H. Schade drew his curves from was computed over a grid.',
