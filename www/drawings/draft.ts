@@ -4,7 +4,7 @@ import {
   type Point, type TagPlace, type Turn, type Wire,
 } from './kinds.js';
 import { diode, drain, rectifier, regulator, transformer } from './power-symbols.js';
-import { capacitor, coil, microphone, generator, potentiometer, rail, resistor } from './symbols.js';
+import { capacitor, coil, generator, heater, microphone, potentiometer, rail, resistor, winding } from './symbols.js';
 
 /** From this many farads up a capacitor is taken for an electrolytic, as sold today. */
 const POLARISED = 1e-6;
@@ -117,6 +117,9 @@ export class Draft {
   /** The usual picture of a part by its kind. */
   form(part: CircuitPart): Form {
     const value = typeof part.value === 'number' ? part.value : 0;
+    if (part.role === 'heater') return heater();
+    if (part.role === 'regulator') return regulator();
+    if (part.role === 'heater_winding') return winding(true);
     if (part.kind === 'capacitor') return capacitor(value >= POLARISED);
     if (part.kind === 'coil') return coil(value >= IRON);
     if (part.kind === 'potentiometer') return potentiometer(this.taste.boxes, 'right');

@@ -2,12 +2,15 @@ import type { Figures } from '../words/kinds.js';
 import { coil } from './coil.js';
 import type { Taste } from './draft.js';
 import { filter } from './filter.js';
+import { heater } from './heater.js';
 import type { Drawing, Netlist } from './kinds.js';
 import { lowpass } from './lowpass.js';
 import { marking } from './marking.js';
+import { rail } from './rail.js';
 import { stage } from './stage.js';
 import { supply } from './supply.js';
 import { tank } from './tank.js';
+import { transformer } from './transformer.js';
 import { sheet } from './tube.js';
 import { tuning } from './tuning.js';
 import { voice } from './voice.js';
@@ -19,9 +22,9 @@ export interface Given {
 }
 
 const CIRCUITS: Readonly<Record<string, (circuit: Netlist, taste: Taste) => Drawing>> = {
-  filter, lowpass, stage, supply, tank, tuning, voice,
+  filter, heater, lowpass, rail, stage, supply, tank, tuning, voice,
 };
-const FACES: Readonly<Record<string, (given: Given) => Drawing>> = { coil, marking, tube: sheet };
+const FACES: Readonly<Record<string, (given: Given) => Drawing>> = { coil, marking, transformer, tube: sheet };
 const NOTHING: Given = { texts: new Map(), answers: {} };
 
 /** The drawing of a calculator: from the netlist of its answers, or, without a circuit, from what was typed and answered. */

@@ -139,14 +139,14 @@ export function column(draft: Draft, parts: readonly CircuitPart[], x: number, y
 }
 
 /** The load at the end, with the ring where it goes on and the place of its answer. */
-export function loaded(load: CircuitPart, node: string): Unit {
+export function loaded(load: CircuitPart, node: string, width = LOAD): Unit {
   return {
-    width: LOAD, above: 36, below: 84, leaves: node,
+    width, above: 36, below: 84, leaves: node,
     draw: (draft, x, y) => {
-      draft.wire(node, x, y, x + LOAD - 10, y);
-      draft.rings.push({ node, at: { x: x + LOAD - 10, y } });
+      draft.wire(node, x, y, x + width - 10, y);
+      draft.rings.push({ node, at: { x: x + width - 10, y } });
       column(draft, [load], x + 20, y);
-      draft.tag(node, x + LOAD - 46, y - 4, 'above', 84);
+      draft.tag(node, x + width - 46, y - 4, 'above', 84);
     },
   };
 }

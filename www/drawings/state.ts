@@ -28,7 +28,8 @@ export interface State {
 
 /** What stands at a part: its text as typed, else its figure; also of a coil or capacitor that is worked out and not typed. */
 export function textOf(part: Placed, state: State): string {
-  if (part.field === '') return part.kind === 'capacitor' || part.kind === 'coil' ? state.figure(part) : '';
+  // A part that no one typed is an answer, and stands there as one.
+  if (part.field === '') return ['resistor', 'capacitor', 'coil'].includes(part.kind) ? state.figure(part) : '';
   return state.texts.get(part.field) ?? state.texts.get(part.reference) ?? state.figure(part);
 }
 

@@ -141,6 +141,25 @@ export function rail(): Form {
   return { terminals: [{ x: 0, y: 0 }], strokes: [], box: around(6, 6) };
 }
 
+/** A heater, lying: its hairpin in a ring. */
+export function heater(): Form {
+  return {
+    terminals: ends(16),
+    strokes: [{ d: 'M-14 0a14 14 0 1 0 28 0a14 14 0 1 0 -28 0', weight: 'thin' }, { d: 'M-16 0H-9L0 -8L9 0H16', weight: 'part' }],
+    box: around(16, 15),
+  };
+}
+
+/** Half a transformer, lying: a winding, with the core on its far side where it carries it. */
+export function winding(core: boolean): Form {
+  const { terminals, strokes } = coil(false);
+  return {
+    terminals,
+    strokes: core ? [...strokes, { d: 'M-20 -12H20M-20 -15.5H20', weight: 'iron' }] : strokes,
+    box: { x: -20, y: core ? -17 : -6, width: 40, height: core ? 18 : 8 },
+  };
+}
+
 /** Danger: a solid triangle with a bolt in it, its foot at the origin. */
 export const BOLT = {
   ground: 'M0 -18.6L10 -1.4H-10Z',

@@ -4,6 +4,7 @@ import { TUBE_CAUTIONS } from './caution-tube.js';
 import { COIL_CAUTIONS } from './caution-coil.js';
 import { RF_CAUTIONS } from './caution-rf.js';
 import { FIT_CAUTIONS } from './caution-fit.js';
+import { POWER_CAUTIONS } from './caution-power.js';
 import { MARKING_CAUTIONS } from './caution-marking.js';
 import { SUPPLY_CAUTIONS } from './caution-supply.js';
 import type { BareCaution, Figures, Severity } from './kinds.js';
@@ -12,7 +13,7 @@ import { show } from './quantity.js';
 import { told, USUAL_WAY, type Way } from './way.js';
 
 const MAKERS: Readonly<Record<string, CautionMaker>> = {
-  ...TUBE_CAUTIONS, ...SIGNAL_CAUTIONS, ...FIT_CAUTIONS, ...COIL_CAUTIONS, ...MARKING_CAUTIONS, ...RF_CAUTIONS, ...SUPPLY_CAUTIONS,
+  ...TUBE_CAUTIONS, ...SIGNAL_CAUTIONS, ...FIT_CAUTIONS, ...COIL_CAUTIONS, ...MARKING_CAUTIONS, ...RF_CAUTIONS, ...SUPPLY_CAUTIONS, ...POWER_CAUTIONS,
 };
 
 /** The codes that have a text of their own. */

@@ -53,6 +53,21 @@ const NODES: Readonly<Record<string, string>> = {
   b4: 'fourth node',
   b5: 'fifth node',
   b6: 'sixth node',
+  winding: 'heater winding',
+  behind_winding: 'behind the winding',
+  behind_leads: 'at the end of the leads',
+  behind_resistor: 'behind the resistor',
+  heater_feed: 'heater feed',
+  end_a: 'one heater end',
+  end_b: 'other heater end',
+  secondary_open: 'secondary, ac across it, nothing drawn',
+  mains_line: 'mains line',
+  mains_neutral: 'mains neutral',
+  mains_earth: 'mains earth',
+  mains_switch: 'mains switch',
+  primary_a: 'primary, one end',
+  primary_b: 'primary, other end',
+  frame: 'core and chassis',
 };
 
 /** The nodes and terminals that have a word of their own. */
@@ -91,7 +106,8 @@ export function joinWords(from: string, to: string, part: string | null | undefi
 }
 
 /** Terminals that are there by themselves; every other node without a pin needs a tie point. */
-const STANDING = new Set(['ground', 'supply', 'B+', 'heater_a', 'heater_b', 'output', 'source', 'mic', 'grid_return', 'cold_end', 'hot_end']);
+const STANDING = new Set(['ground', 'supply', 'B+', 'heater_a', 'heater_b', 'output', 'source', 'mic', 'grid_return', 'cold_end', 'hot_end',
+  'mains_line', 'mains_neutral', 'mains_earth', 'mains_switch', 'primary_a', 'primary_b', 'frame']);
 
 function tiePoint(node: string): string {
   return STANDING.has(node) ? nodeName(node) : `tie point, ${nodeName(node)}`;
@@ -106,6 +122,8 @@ function nodeName(node: string): string {
   if (tap !== null) return `tap ${tap[1]}`;
   const inside = /^m(\d+)$/.exec(node);
   if (inside !== null) return `inner node ${inside[1]}`;
+  const link = /^h(\d+)$/.exec(node);
+  if (link !== null) return `between heaters ${link[1]} and ${Number(link[1]) + 1}`;
   const rung = /^n(\d+)$/.exec(node);
   return rung === null ? spelled(node) : `node ${rung[1]}`;
 }

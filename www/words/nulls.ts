@@ -10,6 +10,7 @@ const NULLS: Readonly<Record<string, string>> = {
   not_reached: 'The stage does not reach that output.',
   nothing_passes: 'Nothing reaches the load.',
   no_bound: 'It goes on rising to the end of the range.',
+  no_dropper: 'No value that is sold keeps all of the regulator’s limits.',
   no_output: 'Nothing comes out that it could be held against.',
   no_cure: 'No capacitor up to 0.1 F does it.',
   past_resonance: 'At and above its own resonance the coil is no inductance.',

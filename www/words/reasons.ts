@@ -22,6 +22,7 @@ const REASONS: Readonly<Record<string, (where: string) => string>> = {
   less_than_a_turn: () => 'a twentieth of a turn has more than that. Take a thinner form.',
   too_many_turns: () => 'the most turns that have room have less than that. Take a larger form, or set them closer.',
   readings_disagree: () => 'the two dips contradict each other: the larger capacitor must give the lower frequency.',
+  source_under_regulator: () => 'the least supply is under the regulator’s own volts. It needs some 20\u00a0% more to strike.',
   outside_law: () => 'no triode passes near these points. Look at the units, and at the minus before the grid volts.',
 };
 

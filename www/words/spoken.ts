@@ -13,6 +13,7 @@ const UNITS: Readonly<Record<string, readonly [one: string, many: string]>> = {
   Hz: ['hertz', 'hertz'],
   m: ['metre', 'metres'],
   W: ['watt', 'watts'],
+  VA: ['volt-ampere', 'volt-amperes'],
   s: ['second', 'seconds'],
   S: ['siemens', 'siemens'],
   dB: ['decibel', 'decibels'],

@@ -40,6 +40,7 @@ export function answerLines(context: CellContext, key: string, value: Value | un
     const items = value as readonly Value[];
     if (items.length === 0) return ['–'];
     if (key.startsWith('harmonics')) return items.map((item, k) => `${ordinal(k + 2)} ${answerText(context, key, item)}`);
+    if (key.startsWith('heater_')) return items.map((item, k) => `V${k + 1} ${answerText(context, key, item)}`);
     if (items.every((item) => typeof item === 'string')) return [items.map((item) => answerText(context, key, item)).join(', ')];
     const each = context.answers.find((row) => row.key === key)?.count_of;
     if (each === 'sections' && items.length > 1) return items.map((item, k) => `${k + 1}: ${answerText(context, key, item)}`);

@@ -4,16 +4,19 @@ mod bench;
 mod coil;
 mod fields;
 mod filter;
+mod heater;
 mod lowpass;
 mod marking;
 mod outcome;
 mod picture;
+mod rail;
 mod rf;
 mod solve;
 mod stage;
 mod supply;
 mod swept;
 mod tank;
+mod transformer;
 mod triode;
 mod tube;
 mod tuning;
@@ -66,6 +69,12 @@ pub static CALCULATORS: &[&Calculator] = &[
     &tank::TANK,
     #[cfg(feature = "networks")]
     &lowpass::LOWPASS,
+    #[cfg(feature = "power")]
+    &transformer::TRANSFORMER,
+    #[cfg(feature = "power")]
+    &rail::RAIL,
+    #[cfg(feature = "power")]
+    &heater::HEATER,
 ];
 
 /// The whole catalogue, without the words: `[{id, group, inputs[], answers[]}]`.

@@ -19,6 +19,8 @@ pub enum Unit {
     Metre,
     /// Watts.
     Watt,
+    /// Volt-amperes.
+    VoltAmpere,
     /// Seconds.
     Second,
     /// Degrees Celsius; reads Fahrenheit too.
@@ -43,7 +45,7 @@ pub enum Unit {
 
 impl Unit {
     /// Every unit.
-    pub const ALL: [Unit; 18] = [
+    pub const ALL: [Unit; 19] = [
         Unit::Volt,
         Unit::Ampere,
         Unit::Ohm,
@@ -52,6 +54,7 @@ impl Unit {
         Unit::Hertz,
         Unit::Metre,
         Unit::Watt,
+        Unit::VoltAmpere,
         Unit::Second,
         Unit::Celsius,
         Unit::One,
@@ -76,6 +79,7 @@ impl Unit {
             Unit::Hertz => "Hz",
             Unit::Metre => "m",
             Unit::Watt => "W",
+            Unit::VoltAmpere => "VA",
             Unit::Second => "s",
             Unit::Celsius => "°C",
             Unit::One => "1",
@@ -103,7 +107,7 @@ impl Unit {
             Unit::Ohm => &[Milli, Kilo, Mega, Giga, Tera],
             Unit::OhmPerVolt => &[Kilo, Mega],
             Unit::Farad => &[Pico, Nano, Micro, Milli],
-            Unit::Henry | Unit::Watt | Unit::Volt => &[Nano, Micro, Milli, Kilo, Mega],
+            Unit::Henry | Unit::Watt | Unit::VoltAmpere | Unit::Volt => &[Nano, Micro, Milli, Kilo, Mega],
             Unit::Hertz => &[Milli, Kilo, Mega, Giga],
             Unit::Ampere => &[Pico, Nano, Micro, Milli, Kilo, Mega],
             Unit::Second | Unit::Siemens | Unit::Perveance => &[Nano, Micro, Milli],

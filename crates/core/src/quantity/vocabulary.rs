@@ -11,6 +11,7 @@ pub(super) const fn symbols(unit: Unit) -> &'static [&'static str] {
         Unit::Hertz => &["hz", "hertz", "c", "cs", "c/s", "cps", "cycle", "cycles", "~"],
         Unit::Metre => &["m", "metre", "metres", "meter", "meters"],
         Unit::Watt => &["w", "watt", "watts"],
+        Unit::VoltAmpere => &["va", "volt-amperes", "volt-amps"],
         Unit::Second => &["s", "sec", "secs", "second", "seconds"],
         Unit::Celsius => &["c", "°c", "°", "degc", "celsius"],
         Unit::One => &[],

@@ -109,6 +109,11 @@ fn row(buying: &Buying, part: &Part) -> Option<PartRow> {
             row.kind = "tube";
             row.value = Some(Value::Text(String::from(buying.tube)));
         }
+        Kind::Source { .. } if part.role == "regulator" => {
+            row.kind = "tube";
+            row.value = Some(Value::Text(String::from(buying.tube)));
+            row.tolerance = None;
+        }
         // A supply's own parts are sized where its currents are known.
         _ => return None,
     }

@@ -13,7 +13,7 @@ use crate::{
 
 /// Roles of parts that are inside what comes before or after the stage: drawn, for the answers depend on them, but
 /// neither bought nor wired here.
-const ELSEWHERE: [&str; 10] = [
+const ELSEWHERE: [&str; 13] = [
     "stray",
     "source_resistance",
     "microphone_capacitance",
@@ -24,6 +24,9 @@ const ELSEWHERE: [&str; 10] = [
     "tube_capacitance",
     "antenna_reactance",
     "antenna_resistance",
+    "winding_resistance",
+    "lead",
+    "heater",
 ];
 
 /// Whether a part is one that the builder of this stage buys and joins.
