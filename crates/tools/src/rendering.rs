@@ -80,7 +80,8 @@ pub fn babble(seed: u64, seconds: f64) -> Vec<f32> {
     for (n, sample) in clip.iter_mut().enumerate() {
         if n % 4800 == 0 {
             pitch = 90.0 + 120.0 * chance.unit();
-            loud = if chance.one_in(4) { 0.0 } else { chance.unit() };
+            let pause = n > 0 && chance.one_in(4);
+            loud = if pause { 0.0 } else { 0.1 + 0.9 * chance.unit() };
         }
         phase += pitch / RATE;
         let voiced: f64 = (1..=20).map(|h| (2.0 * PI * phase * f64::from(h)).sin() / f64::from(h)).sum();
