@@ -13,7 +13,7 @@ export async function measure() {
   built();
   const rows = await bytes();
   for (const name of Object.keys(ENGINES)) {
-    const { text } = run('node', ['--test', '--test-reporter=spec', 'tests/browser/embed-engines.test.mjs'], { env: { TAGSTRIP_ENGINE: name }, cwd: root });
+    const { text } = run('node', ['--test', '--test-reporter=spec', 'tests/browser/embed-engines.test.mjs'], { env: { TAGSTRIP_ENGINE: name, TAGSTRIP_WIDE: '1' }, cwd: root });
     const marks = (mark) => text.split('\nℹ tests')[0].split('\n').filter((line) => line.startsWith(`  ${mark} `)).length;
     rows.push({ name: `embed.${name}`, value: marks('✔'), unit: 'scenarios', bound: marks('✔') + marks('✖'), holds: marks('✖') === 0 && marks('✔') > 0 });
   }
