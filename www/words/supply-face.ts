@@ -1,7 +1,7 @@
 import type { Face } from './face.js';
 
 const NODES = [1, 2, 3, 4, 5, 6] as const;
-const ripple = (figure: string): string => `${figure} ripple`;
+const ripple = (figure: string): string => `${figure} p-p`;
 
 /** What `supply` shows where. */
 export const SUPPLY_FACE: Face = {
