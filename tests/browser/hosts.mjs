@@ -36,8 +36,13 @@ export async function serveHosted(site, { bare = false } = {}) {
   const headersOf = bare ? () => ({}) : rulesIn(readFileSync(join(site, '_headers'), 'utf8'));
   const [sent, packs] = [[], new Map()];
   const server = createServer(async (request, response) => {
-    const answer = await fetch(new URL(request.url, inner.address), { redirect: 'manual' });
-    const plain = Buffer.from(await answer.arrayBuffer());
+    // A page that is closed may still have asked for something when the host is.
+    const answer = await fetch(new URL(request.url, inner.address), { redirect: 'manual' }).catch(() => null);
+    const plain = await answer?.arrayBuffer().then(Buffer.from).catch(() => null);
+    if (!plain) {
+      response.destroy();
+      return;
+    }
     const { pathname } = new URL(request.url, inner.address);
     if (!packs.has(pathname)) packs.set(pathname, plain.length < SMALL ? plain : brotliCompressSync(plain, PACKED));
     const pack = packs.get(pathname);
