@@ -141,7 +141,7 @@ export class TsPlot extends LitElement {
     return svg`
       <text x=${unitAtEnd ? area.x + area.width : area.x} y=${hand} text-anchor=${unitAtEnd ? 'end' : 'start'} aria-hidden="true">${unit}</text>
       <g class="cursor" role="slider" tabindex="0" aria-label=${SAY.plot.cursor} aria-description=${SAY.plot.cursorHelp}
-        aria-orientation="horizontal" aria-valuemin=${x.domain[0]} aria-valuemax=${x.domain[1]} aria-valuenow=${at}
+        aria-orientation="horizontal" aria-valuemin=${plain(x.domain[0])} aria-valuemax=${plain(x.domain[1])} aria-valuenow=${plain(at)}
         aria-valuetext=${`${show(at, curve.x.unit, { way: this.way })}: ${words}`} @keydown=${this.stepped}
         transform="translate(${left} 0)">
         <line x1="0" x2="0" y1=${area.y - 4} y2=${top}></line>
@@ -230,4 +230,10 @@ declare global {
   interface HTMLElementTagNameMap {
     'ts-plot': TsPlot;
   }
+}
+
+/** A figure as an attribute of access takes it: never with an exponent, which picofarads would have. */
+function plain(value: number): string {
+  const text = String(value);
+  return text.includes('e') ? value.toFixed(20) : text;
 }
