@@ -2,7 +2,7 @@
 
 mod common;
 
-use common::{Within, check, rows};
+use common::{Within, check, figure, hold, rows};
 use serde_json::json;
 use tagstrip_core::calculators::{Want, work};
 use tagstrip_core::coil::{
@@ -14,10 +14,6 @@ use wasm_bindgen_test::wasm_bindgen_test;
 
 fn figures(row: &[&str]) -> Vec<f64> {
     row[..row.len() - 1].iter().map_while(|cell| cell.parse().ok()).collect()
-}
-
-fn hold(got: f64, want: f64, within: Within, what: &str) {
-    assert!(within.holds(got, want), "{what}: got {got}, expected {want}");
 }
 
 #[cfg_attr(target_arch = "wasm32", wasm_bindgen_test)]
@@ -177,10 +173,6 @@ fn worked(inputs: &serde_json::Value) -> Value {
     outcome.unwrap_or_else(|problems| panic!("{inputs}: {problems:?}")).get("answers").cloned().expect("answers")
 }
 
-fn answer(answers: &Value, path: &str) -> f64 {
-    common::at(answers, path).and_then(Value::number).unwrap_or_else(|| panic!("{path} in {answers:?}"))
-}
-
 /// Medhurst's factor is defined on the formula for a thin skin. The whole Bessel figure times his factor, the next column,
 /// counts the wire's curvature for the neighbours' field as for its own, where it works the other way: it stays above.
 #[cfg_attr(target_arch = "wasm32", wasm_bindgen_test)]
@@ -192,15 +184,15 @@ fn loss_and_self_resonance_are_as_computed_outside() {
             "form_diameter": 1e-3 * (f[0] - f[3]), "wire": {"diameter": 1e-3 * f[3]}, "turns": f[1],
             "pitch": 1e-3 * f[2], "hertz": 1e6 * f[4], "taps": [],
         }));
-        hold(answer(&answers, "wire_length"), f[5], Within::Relative(1e-6), "wire");
-        hold(answer(&answers, "dc_ohms"), f[6], Within::Relative(2e-5), "dc");
-        let ohms = answer(&answers, "rf_ohms");
+        hold(figure(&answers, "wire_length"), f[5], Within::Relative(1e-6), "wire");
+        hold(figure(&answers, "dc_ohms"), f[6], Within::Relative(2e-5), "dc");
+        let ohms = figure(&answers, "rf_ohms");
         hold(ohms, f[7], Within::Relative(0.02), "loss");
         assert!(ohms < f[8], "{row:?}: {ohms}");
-        hold(1e6 * answer(&answers, "henries"), f[9], Within::Relative(1.5e-3), "inductance");
-        hold(1e12 * answer(&answers, "self_farads"), f[10], Within::Relative(1e-5), "self-capacitance");
-        hold(1e-6 * answer(&answers, "self_resonant_hertz"), f[11], Within::Relative(1e-3), "resonance");
-        hold(1e6 * answer(&answers, "effective_henries"), f[12], Within::Relative(1.5e-3), "effective");
+        hold(1e6 * figure(&answers, "henries"), f[9], Within::Relative(1.5e-3), "inductance");
+        hold(1e12 * figure(&answers, "self_farads"), f[10], Within::Relative(1e-5), "self-capacitance");
+        hold(1e-6 * figure(&answers, "self_resonant_hertz"), f[11], Within::Relative(1e-3), "resonance");
+        hold(1e6 * figure(&answers, "effective_henries"), f[12], Within::Relative(1.5e-3), "effective");
     }
 }
 
@@ -211,14 +203,14 @@ fn a_measured_resonance_corrects_the_turns() {
         json!({"form_diameter": 0.05, "wire": {"awg": 18}, "turns": 30, "pitch": 0.002, "hertz": 3.6e6, "taps": []});
     let plain = worked(&coil);
     // A coil that is 4 % low resonates with 100 pF where 1/ω² = 0.96·L·(C + C₀).
-    let (henries, own) = (0.96 * answer(&plain, "henries"), answer(&plain, "self_farads"));
+    let (henries, own) = (0.96 * figure(&plain, "henries"), figure(&plain, "self_farads"));
     let at = |farads: f64| 0.5 / (std::f64::consts::PI * (henries * farads).sqrt());
     let mut one = coil.clone();
     one["measured_farads"] = json!(100e-12);
     one["measured_hertz"] = json!(at(100e-12 + own));
     let one = worked(&one);
-    hold(answer(&one, "correction"), 0.96, Within::Relative(1e-3), "one reading");
-    let more = answer(&one, "corrected_turns");
+    hold(figure(&one, "correction"), 0.96, Within::Relative(1e-3), "one reading");
+    let more = figure(&one, "corrected_turns");
     assert!(more > 30.5 && more < 32.0, "{more}");
     // The same coil with an unknown 23 pF across it, read twice.
     let mut two = coil.clone();
@@ -227,8 +219,8 @@ fn a_measured_resonance_corrects_the_turns() {
     two["second_farads"] = json!(300e-12);
     two["second_hertz"] = json!(at(323e-12));
     let two = worked(&two);
-    hold(answer(&two, "correction"), 0.96, Within::Relative(1e-3), "two readings");
-    hold(answer(&two, "stray_farads"), 23e-12, Within::Relative(1e-6), "stray");
+    hold(figure(&two, "correction"), 0.96, Within::Relative(1e-3), "two readings");
+    hold(figure(&two, "stray_farads"), 23e-12, Within::Relative(1e-6), "stray");
 }
 
 #[cfg_attr(target_arch = "wasm32", wasm_bindgen_test)]
@@ -236,21 +228,21 @@ fn a_measured_resonance_corrects_the_turns() {
 fn a_wanted_inductance_comes_in_whole_turns_with_what_mends_the_rest() {
     let coil = json!({"form_diameter": 0.04, "wire": {"awg": 18}, "henries": 10e-6, "pitch": 0.002, "hertz": 3.6e6, "taps": []});
     let answers = worked(&coil);
-    let turns = answer(&answers, "turns");
+    let turns = figure(&answers, "turns");
     hold(turns.fract(), 0.0, Within::Absolute(0.0), "whole");
     let again = |turns: f64, pitch: f64| {
         let mut inputs = coil.clone();
         inputs.as_object_mut().unwrap().remove("henries");
         inputs["turns"] = json!(turns);
         inputs["pitch"] = json!(pitch);
-        answer(&worked(&inputs), "henries")
+        figure(&worked(&inputs), "henries")
     };
-    let exact = answer(&answers, "exact_turns");
+    let exact = figure(&answers, "exact_turns");
     hold(again(exact, 0.002), 10e-6, Within::Relative(1e-9), "exact turns");
-    let fixed = again(answer(&answers, "fix_turns"), answer(&answers, "fix_pitch"));
+    let fixed = again(figure(&answers, "fix_turns"), figure(&answers, "fix_pitch"));
     hold(fixed, 10e-6, Within::Relative(1e-9), "spread");
     let off = 100.0 * (again(turns, 0.002) / 10e-6 - 1.0);
-    hold(answer(&answers, "rounding_percent"), off, Within::Absolute(1e-9), "rounding");
+    hold(figure(&answers, "rounding_percent"), off, Within::Absolute(1e-9), "rounding");
 }
 
 #[cfg_attr(target_arch = "wasm32", wasm_bindgen_test)]
@@ -265,15 +257,15 @@ fn bands_find_their_turns_and_cores_theirs() {
         };
         coil["tap_use"] = json!(if shorted { "shorted" } else { "open" });
         let taps = if shorted { worked(&coil) } else { taps.clone() };
-        coil["bands"] = json!([band(answer(&taps, "tap_henries.0")), band(answer(&taps, "tap_henries.1")), band(1e-3)]);
+        coil["bands"] = json!([band(figure(&taps, "tap_henries.0")), band(figure(&taps, "tap_henries.1")), band(1e-3)]);
         let bands = worked(&coil);
-        hold(answer(&bands, "band_turns.0"), 5.0, Within::Absolute(1e-6), "first band");
-        hold(answer(&bands, "band_turns.1"), 12.5, Within::Absolute(1e-6), "second band");
+        hold(figure(&bands, "band_turns.0"), 5.0, Within::Absolute(1e-6), "first band");
+        hold(figure(&bands, "band_turns.1"), 12.5, Within::Absolute(1e-6), "second band");
         assert_eq!(common::at(&bands, "band_turns.2"), Some(&Value::Null));
     }
     check(include_str!("vectors/coil_toroid.tsv"), Within::Absolute(5e-3), |[henries, core]: [f64; 2]| {
         let inputs = json!({"henries": 1e-6 * henries, "core_henries": 1e-9 * core, "taps": []});
-        answer(&worked(&inputs), "core_turns")
+        figure(&worked(&inputs), "core_turns")
     });
 }
 

@@ -2,7 +2,7 @@
 
 mod common;
 
-use common::{Within, rows};
+use common::{Within, figure, hold, rows};
 use tagstrip_core::{
     calculators::{Want, work},
     value::Value,
@@ -29,14 +29,6 @@ fn ladder(source_ohms: f64, load_ohms: f64, branches: &[Branch], more: &[(&str, 
 fn answers(inputs: &Value) -> Value {
     let outcome = work("filter", inputs, Want::USUAL).expect("an answer");
     outcome.get("answers").cloned().expect("answers")
-}
-
-fn figure(answers: &Value, key: &str) -> f64 {
-    common::at(answers, key).and_then(Value::number).unwrap_or_else(|| panic!("{key} in {answers:?}"))
-}
-
-fn hold(got: f64, want: f64, within: Within, what: &str) {
-    assert!(within.holds(got, want), "{what}: got {got}, expected {want}");
 }
 
 fn figures(row: &[&str], count: usize) -> Vec<f64> {

@@ -2,7 +2,7 @@
 
 mod common;
 
-use common::{Within, rows, value};
+use common::{Within, examples, given, warns};
 use tagstrip_core::{
     calculators::{Want, work},
     value::Value,
@@ -10,45 +10,14 @@ use tagstrip_core::{
 #[cfg(target_arch = "wasm32")]
 use wasm_bindgen_test::wasm_bindgen_test;
 
-fn given(text: &str) -> Value {
-    value(&serde_json::from_str(text).expect("inputs"))
-}
-
-fn codes(inputs: &str) -> Vec<String> {
-    let outcome = work("heater", &given(inputs), Want::ALL).expect("an answer");
-    let cautions = outcome.get("cautions").unwrap().items();
-    cautions.iter().map(|caution| caution.get("code").and_then(Value::text).unwrap().to_string()).collect()
-}
-
 fn has(inputs: &str, code: &str) -> bool {
-    codes(inputs).iter().any(|each| each == code)
-}
-
-fn near(got: &Value, want: &Value, within: Within) -> bool {
-    match (got, want) {
-        (Value::Number(got), Value::Number(want)) => within.holds(*got, *want),
-        (Value::List(got), Value::List(want)) => {
-            got.len() == want.len() && got.iter().zip(want).all(|(got, want)| near(got, want, within))
-        }
-        _ => got == want,
-    }
+    warns("heater", inputs, code)
 }
 
 #[cfg_attr(target_arch = "wasm32", wasm_bindgen_test)]
 #[cfg_attr(not(target_arch = "wasm32"), test)]
 fn every_worked_example_holds() {
-    let rows = rows(include_str!("vectors/heater.tsv"));
-    assert!(!rows.is_empty());
-    for row in rows {
-        let outcome = work("heater", &given(row[0]), Want::USUAL).expect("an answer");
-        let answers = outcome.get("answers").expect("answers");
-        let Value::Record(wanted) = given(row[1]) else { panic!("answers in {row:?}") };
-        let tolerance: f64 = row[2].parse().expect("a figure");
-        for (key, want) in wanted {
-            let got = answers.get(&key).unwrap_or_else(|| panic!("{key} of {}", row[0]));
-            assert!(near(got, &want, Within::Either(tolerance, 1e-12)), "{key}: {got:?} for {want:?} in {}", row[0]);
-        }
-    }
+    examples("heater", include_str!("vectors/heater.tsv"), |share| Within::Either(share, 1e-12));
 }
 
 #[cfg_attr(target_arch = "wasm32", wasm_bindgen_test)]

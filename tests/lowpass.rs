@@ -2,7 +2,7 @@
 
 mod common;
 
-use common::{Within, rows};
+use common::{Within, figure, hold, inputs, rows};
 use tagstrip_core::{
     calculators::{Want, work},
     network::{butterworth, chebyshev},
@@ -11,24 +11,10 @@ use tagstrip_core::{
 #[cfg(target_arch = "wasm32")]
 use wasm_bindgen_test::wasm_bindgen_test;
 
-/// Of a key that is given twice the last counts.
 fn answers(pairs: &[(&str, Value)]) -> Value {
-    let mut whole: Vec<(String, Value)> = Vec::new();
-    for (key, value) in pairs {
-        whole.retain(|(other, _)| other != key);
-        whole.push(((*key).to_string(), value.clone()));
-    }
-    let inputs = Value::Record(whole);
+    let inputs = inputs(pairs.iter().cloned());
     let outcome = work("lowpass", &inputs, Want::USUAL).unwrap_or_else(|problems| panic!("{problems:?}"));
     outcome.get("answers").cloned().expect("answers")
-}
-
-fn figure(answers: &Value, key: &str) -> f64 {
-    common::at(answers, key).and_then(Value::number).unwrap_or_else(|| panic!("{key} in {answers:?}"))
-}
-
-fn hold(got: f64, want: f64, within: Within, what: &str) {
-    assert!(within.holds(got, want), "{what}: got {got}, expected {want}");
 }
 
 fn parsed(cell: &str) -> f64 {

@@ -2,7 +2,7 @@
 
 mod common;
 
-use common::{Within, at, rows, value};
+use common::{Within, examples, given, warns};
 use tagstrip_core::{
     calculators::{Want, work},
     value::Value,
@@ -10,35 +10,10 @@ use tagstrip_core::{
 #[cfg(target_arch = "wasm32")]
 use wasm_bindgen_test::wasm_bindgen_test;
 
-fn given(text: &str) -> Value {
-    value(&serde_json::from_str(text).expect("inputs"))
-}
-
-fn codes(inputs: &str) -> Vec<String> {
-    let outcome = work("rail", &given(inputs), Want::ALL).expect("an answer");
-    let cautions = outcome.get("cautions").unwrap().items();
-    cautions.iter().map(|caution| caution.get("code").and_then(Value::text).unwrap().to_string()).collect()
-}
-
 #[cfg_attr(target_arch = "wasm32", wasm_bindgen_test)]
 #[cfg_attr(not(target_arch = "wasm32"), test)]
 fn every_worked_example_holds() {
-    for row in rows(include_str!("vectors/rail.tsv")) {
-        let outcome = work("rail", &given(row[0]), Want::USUAL).expect("an answer");
-        let answers = outcome.get("answers").expect("answers");
-        let Value::Record(wanted) = given(row[1]) else { panic!("answers in {row:?}") };
-        let within = Within::Relative(row[2].parse().expect("a figure"));
-        for (key, want) in wanted {
-            let got = at(answers, &key).unwrap_or_else(|| panic!("{key} of {}", row[0]));
-            match want.number() {
-                Some(want) => {
-                    let got = got.number().unwrap_or_else(|| panic!("{key} of {}", row[0]));
-                    assert!(within.holds(got, want), "{key}: {got} for {want} in {}", row[0]);
-                }
-                None => assert_eq!(*got, want, "{key} of {}", row[0]),
-            }
-        }
-    }
+    examples("rail", include_str!("vectors/rail.tsv"), Within::Relative);
 }
 
 /// The preferred dropper put in keeps what it was chosen to keep.
@@ -72,7 +47,7 @@ fn a_preferred_dropper_keeps_every_limit_of_the_regulator() {
 #[cfg_attr(target_arch = "wasm32", wasm_bindgen_test)]
 #[cfg_attr(not(target_arch = "wasm32"), test)]
 fn limits_are_said_by_code() {
-    let has = |inputs: &str, code: &str| codes(inputs).iter().any(|each| each == code);
+    let has = |inputs: &str, code: &str| warns("rail", inputs, code);
     let wide = r#"{"regulator": "0A2", "source_volts_least": 200, "source_volts_most": 400, "amps_least": 0, "amps_most": 0.005}"#;
     assert!(has(wide, "regulator_amps_over"));
     assert!(has(r#"{"regulator": "0A2", "amps_least": 0, "amps_most": 0.01}"#, "regulator_no_strike"));

@@ -2,7 +2,7 @@
 
 mod common;
 
-use common::{Within, rows};
+use common::{Within, figure, hold, inputs, rows};
 use tagstrip_core::{
     calculators::{Want, work},
     circuit::Complex,
@@ -11,29 +11,15 @@ use tagstrip_core::{
 #[cfg(target_arch = "wasm32")]
 use wasm_bindgen_test::wasm_bindgen_test;
 
-fn inputs(pairs: &[(&str, Value)]) -> Value {
+fn tank(pairs: &[(&str, Value)]) -> Value {
     let usual =
         [("tube_farads", Value::Number(0.0)), ("coil_q", Value::Number(1e12)), ("modulated", Value::Flag(false))];
-    let mut whole: Vec<(String, Value)> = usual.map(|(key, value)| (key.to_string(), value)).to_vec();
-    for (key, value) in pairs {
-        whole.retain(|(other, _)| other != key);
-        whole.push(((*key).to_string(), value.clone()));
-    }
-    Value::Record(whole)
+    inputs(usual.into_iter().chain(pairs.iter().cloned()))
 }
 
 fn answers(pairs: &[(&str, Value)]) -> Value {
-    let outcome =
-        work("tank", &inputs(pairs), Want::USUAL).unwrap_or_else(|problems| panic!("{pairs:?}: {problems:?}"));
+    let outcome = work("tank", &tank(pairs), Want::USUAL).unwrap_or_else(|problems| panic!("{pairs:?}: {problems:?}"));
     outcome.get("answers").cloned().expect("answers")
-}
-
-fn figure(answers: &Value, key: &str) -> f64 {
-    common::at(answers, key).and_then(Value::number).unwrap_or_else(|| panic!("{key} in {answers:?}"))
-}
-
-fn hold(got: f64, want: f64, within: Within, what: &str) {
-    assert!(within.holds(got, want), "{what}: got {got}, expected {want}");
 }
 
 fn parsed(cell: &str) -> f64 {
@@ -53,7 +39,7 @@ fn pi_networks_by_both_meanings_of_q() {
                 ("q_counts", counts.into()),
             ];
             if row[column] == "not realisable" {
-                assert!(work("tank", &inputs(&given), Want::USUAL).is_err(), "{row:?}");
+                assert!(work("tank", &tank(&given), Want::USUAL).is_err(), "{row:?}");
                 continue;
             }
             let got = answers(&given);
@@ -270,7 +256,7 @@ fn modulation_doubles_volts_and_not_the_coil_amperes() {
 #[cfg_attr(not(target_arch = "wasm32"), test)]
 fn what_cannot_be_is_refused_with_its_reason() {
     let reason = |pairs: &[(&str, Value)]| {
-        let problems = work("tank", &inputs(pairs), Want::USUAL).expect_err("refused");
+        let problems = work("tank", &tank(pairs), Want::USUAL).expect_err("refused");
         assert_eq!(problems[0].code, "no_solution");
         problems[0].about.clone().expect("a reason")
     };

@@ -2,7 +2,7 @@
 
 mod common;
 
-use common::{Within, rows};
+use common::{Within, hold, inputs, rows};
 use tagstrip_core::{
     calculators::{Want, work},
     value::Value,
@@ -11,26 +11,16 @@ use tagstrip_core::{
 use wasm_bindgen_test::wasm_bindgen_test;
 
 fn whole(pairs: &[(&str, f64)]) -> Value {
-    let mut whole: Vec<(String, Value)> = Vec::new();
-    for (key, figure) in pairs {
-        whole.retain(|(other, _)| other != key);
-        whole.push(((*key).to_string(), (*figure).into()));
-    }
-    let inputs = Value::Record(whole);
+    let inputs = inputs(pairs.iter().map(|(key, figure)| (*key, Value::Number(*figure))));
     work("tuning", &inputs, Want::USUAL).unwrap_or_else(|problems| panic!("{problems:?}"))
 }
 
 fn figure(outcome: &Value, key: &str) -> f64 {
-    let answers = outcome.get("answers").expect("answers");
-    common::at(answers, key).and_then(Value::number).unwrap_or_else(|| panic!("{key} in {answers:?}"))
+    common::figure(outcome.get("answers").expect("answers"), key)
 }
 
 fn in_range(outcome: &Value) -> bool {
     outcome.at("answers.in_range") == Some(&Value::Flag(true))
-}
-
-fn hold(got: f64, want: f64, within: Within, what: &str) {
-    assert!(within.holds(got, want), "{what}: got {got}, expected {want}");
 }
 
 #[cfg_attr(target_arch = "wasm32", wasm_bindgen_test)]

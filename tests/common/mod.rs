@@ -1,7 +1,10 @@
 //! What the checks share: reading rows with their sources, and holding figures to them.
 #![allow(dead_code)] // each check file uses some of it
 
-use tagstrip_core::value::Value;
+use tagstrip_core::{
+    calculators::{Want, work},
+    value::Value,
+};
 
 /// How near is near enough.
 #[derive(Clone, Copy, Debug)]
@@ -63,4 +66,66 @@ pub fn at<'a>(whole: &'a Value, path: &str) -> Option<&'a Value> {
         Ok(index) => here.items().get(index),
         Err(_) => here.get(step),
     })
+}
+
+/// Inputs or answers written as JSON.
+pub fn given(text: &str) -> Value {
+    value(&serde_json::from_str(text).expect("well-formed"))
+}
+
+/// Inputs from pairs; of a key that is given twice the last counts.
+pub fn inputs<'a>(pairs: impl IntoIterator<Item = (&'a str, Value)>) -> Value {
+    let mut whole: Vec<(String, Value)> = Vec::new();
+    for (key, value) in pairs {
+        whole.retain(|(other, _)| other != key);
+        whole.push((key.to_string(), value));
+    }
+    Value::Record(whole)
+}
+
+/// The figure at a path of some answers, which must be there.
+pub fn figure(answers: &Value, path: &str) -> f64 {
+    at(answers, path).and_then(Value::number).unwrap_or_else(|| panic!("{path} in {answers:?}"))
+}
+
+/// Holds a figure to what was expected.
+pub fn hold(got: f64, want: f64, within: Within, what: &str) {
+    assert!(within.holds(got, want), "{what}: got {got}, expected {want}");
+}
+
+/// The codes of an outcome's cautions.
+pub fn codes(outcome: &Value) -> Vec<&str> {
+    let cautions = outcome.get("cautions").expect("cautions").items();
+    cautions.iter().map(|caution| caution.get("code").and_then(Value::text).expect("a code")).collect()
+}
+
+/// Whether the calculator `id` warns of `code` with these inputs, written as JSON.
+pub fn warns(id: &str, inputs: &str, code: &str) -> bool {
+    codes(&work(id, &given(inputs), Want::ALL).expect("an answer")).contains(&code)
+}
+
+/// Holds the calculator `id` to a table of worked examples: inputs and answers as JSON, then how near, for `within`.
+pub fn examples(id: &str, table: &str, within: fn(f64) -> Within) {
+    let rows = rows(table);
+    assert!(!rows.is_empty());
+    for row in rows {
+        let outcome = work(id, &given(row[0]), Want::USUAL).expect("an answer");
+        let answers = outcome.get("answers").expect("answers");
+        let Value::Record(wanted) = given(row[1]) else { panic!("answers in {row:?}") };
+        let within = within(row[2].parse().expect("a figure"));
+        for (key, want) in wanted {
+            let got = at(answers, &key).unwrap_or_else(|| panic!("{key} of {}", row[0]));
+            assert!(near(got, &want, within), "{key}: {got:?} for {want:?} in {}", row[0]);
+        }
+    }
+}
+
+fn near(got: &Value, want: &Value, within: Within) -> bool {
+    match (got, want) {
+        (Value::Number(got), Value::Number(want)) => within.holds(*got, *want),
+        (Value::List(got), Value::List(want)) => {
+            got.len() == want.len() && got.iter().zip(want).all(|(got, want)| near(got, want, within))
+        }
+        _ => got == want,
+    }
 }
