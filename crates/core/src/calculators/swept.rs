@@ -16,17 +16,21 @@ pub(super) fn decibels(response: &mut Response, node: NodeId, hertz: f64) -> Res
 
 /// The level of `node` at `points` frequencies evenly along log frequency; where nothing passes there is no point. Its
 /// label is the caller's to set.
-pub(super) fn swept(
-    response: &mut Response,
-    node: NodeId,
+pub(super) fn swept(response: &mut Response, node: NodeId, range: (f64, f64), points: u32) -> Result<Line, Fault> {
+    swept_by(range, points, &mut |hertz| Ok(finite(decibels(response, node, hertz)?)))
+}
+
+/// The same of any level over frequency; where there is none there is no point.
+pub(super) fn swept_by(
     (least, most): (f64, f64),
     points: u32,
+    level: &mut dyn FnMut(f64) -> Result<Option<f64>, Fault>,
 ) -> Result<Line, Fault> {
     let (mut x, mut y) = (Vec::with_capacity(points as usize), Vec::with_capacity(points as usize));
     let octaves = libm::log2(most / least) / f64::from(points - 1);
     for point in 0..points {
         let hertz = least * libm::exp2(octaves * f64::from(point));
-        if let Some(db) = finite(decibels(response, node, hertz)?) {
+        if let Some(db) = level(hertz)? {
             x.push(hertz);
             y.push(db);
         }

@@ -3,12 +3,11 @@ use alloc::vec::Vec;
 use super::{ladder::build, say::cautions};
 use crate::{
     calculators::{
-        Curve, Line, Outcome, Want,
+        Curve, Outcome, Want,
         bench::{describe, wiring},
         finite,
-        rf::{HARMONICS, Stressed, parts},
+        rf::{HARMONICS, Stressed, harmonic_curve, parts},
         solved,
-        swept::response_curve,
     },
     circuit::{Complex, Fault, Kind, PartId},
     value::{Inputs, Problem},
@@ -114,19 +113,5 @@ fn answers(outcome: &mut Outcome, ladder: &Ladder, figures: Figures) {
 fn drawn(ladder: &Ladder, inputs: &Inputs) -> Result<Curve, Fault> {
     let (carrier, cutoff) = (inputs.number("carrier_hertz"), inputs.number("cutoff_hertz"));
     let (least, most) = (f64::min(carrier, cutoff) / 3.0, f64::max(8.0 * carrier, 3.0 * cutoff));
-    let mut line = Line { label: "response".into(), ..Line::default() };
-    for point in 0..POINTS {
-        let hertz = least * libm::pow(most / least, f64::from(point) / f64::from(POINTS - 1));
-        if let Some(db) = finite(ladder.gain_db(hertz)?) {
-            line.x.push(hertz);
-            line.y.push(db);
-        }
-    }
-    let mut curve = response_curve(alloc::vec![line]);
-    for (label, order) in [("carrier", 1.0), ("second", 2.0), ("third", 3.0)] {
-        if let Some(db) = finite(ladder.gain_db(order * carrier)?) {
-            curve.marks.push((label.into(), order * carrier, db));
-        }
-    }
-    Ok(curve)
+    harmonic_curve(carrier, (least, most), POINTS, &mut |hertz| Ok(finite(ladder.gain_db(hertz)?)))
 }

@@ -3,6 +3,12 @@
 mod buying;
 mod stress;
 
+use super::{
+    Curve, Line,
+    swept::{response_curve, swept_by},
+};
+use crate::circuit::Fault;
+
 pub(super) use buying::{gap_metres, parts};
 pub(super) use stress::Stressed;
 
@@ -16,3 +22,20 @@ pub(super) const SPURIOUS_DB: f64 = 43.0;
 
 /// The harmonics that are told.
 pub(super) const HARMONICS: core::ops::RangeInclusive<u32> = 2..=7;
+
+/// A level over frequency, the carrier and its first harmonics marked.
+pub(super) fn harmonic_curve(
+    carrier: f64,
+    range: (f64, f64),
+    points: u32,
+    level: &mut dyn FnMut(f64) -> Result<Option<f64>, Fault>,
+) -> Result<Curve, Fault> {
+    let line = Line { label: "response".into(), ..swept_by(range, points, level)? };
+    let mut curve = response_curve(alloc::vec![line]);
+    for (label, order) in [("carrier", 1.0), ("second", 2.0), ("third", 3.0)] {
+        if let Some(db) = level(order * carrier)? {
+            curve.marks.push((label.into(), order * carrier, db));
+        }
+    }
+    Ok(curve)
+}

@@ -25,7 +25,8 @@ fn lines(x: &[f64], nodes: Vec<Vec<f64>>) -> Vec<Line> {
 }
 
 pub(super) fn curves(worked: &Worked) -> Result<Vec<Curve>, Vec<Problem>> {
-    Ok(vec![start(worked), ripple(worked), charging(worked), regulation(worked)?])
+    let [ripple, charging] = cycle(worked);
+    Ok(vec![start(worked), ripple, charging, regulation(worked)?])
 }
 
 fn start(worked: &Worked) -> Curve {
@@ -43,17 +44,14 @@ fn start(worked: &Worked) -> Curve {
     over_time("start", lines(&seconds, nodes), marks)
 }
 
-fn ripple(worked: &Worked) -> Curve {
+/// One cycle: the ripple at each node, and the pulses that charge them.
+fn cycle(worked: &Worked) -> [Curve; 2] {
     let trace = worked.loaded.cycle.trace(STRIDE);
     let nodes = trace.nodes.into_iter().zip(&worked.loaded.reading.volts);
     let about = nodes.map(|(line, mean)| line.into_iter().map(|volts| volts - mean).collect()).collect();
-    over_time("ripple", lines(&trace.seconds, about), Vec::new())
-}
-
-fn charging(worked: &Worked) -> Curve {
-    let trace = worked.loaded.cycle.trace(STRIDE);
+    let ripple = over_time("ripple", lines(&trace.seconds, about), Vec::new());
     let line = Line { label: "charging".into(), figure: None, x: trace.seconds, y: trace.amps };
-    Curve { y: (Unit::Ampere, Scale::Linear), ..over_time("charging", vec![line], Vec::new()) }
+    [ripple, Curve { y: (Unit::Ampere, Scale::Linear), ..over_time("charging", vec![line], Vec::new()) }]
 }
 
 fn regulation(worked: &Worked) -> Result<Curve, Vec<Problem>> {

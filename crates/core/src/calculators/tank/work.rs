@@ -8,12 +8,11 @@ use super::{
 };
 use crate::{
     calculators::{
-        Curve, Line, Outcome, PartRow, Want,
+        Curve, Outcome, PartRow, Want,
         bench::{describe, standard_volts, wiring},
         finite,
-        rf::{HARMONICS, Stressed, gap_metres, parts},
+        rf::{HARMONICS, Stressed, gap_metres, harmonic_curve, parts},
         solved,
-        swept::response_curve,
     },
     circuit::{Fault, Kind, PartId, Response},
     value::{Inputs, Problem, Value},
@@ -179,19 +178,5 @@ fn blocking(inputs: &Inputs, farads: f64, peaks: f64) -> PartRow {
 
 /// From half the frequency to over the last harmonic told, against the level at the frequency itself.
 fn drawn(tank: &Tank, passes: &Passes, response: &mut Response, hertz: f64) -> Result<Curve, Fault> {
-    let mut line = Line { label: "response".into(), ..Line::default() };
-    for point in 0..POINTS {
-        let at = 0.5 * hertz * libm::exp2(4.0 * f64::from(point) / f64::from(POINTS - 1));
-        if let Some(db) = passes.under(tank, response, at)? {
-            line.x.push(at);
-            line.y.push(db);
-        }
-    }
-    let mut curve = response_curve(alloc::vec![line]);
-    for (label, order) in [("carrier", 1.0), ("second", 2.0), ("third", 3.0)] {
-        if let Some(db) = passes.under(tank, response, order * hertz)? {
-            curve.marks.push((label.into(), order * hertz, db));
-        }
-    }
-    Ok(curve)
+    harmonic_curve(hertz, (0.5 * hertz, 8.0 * hertz), POINTS, &mut |at| passes.under(tank, response, at))
 }

@@ -196,17 +196,9 @@ impl Chain {
 
     /// Direct volts at each node if node 0 stands at `volts`: conductances and currents of everything behind it.
     pub(super) fn ladder(&self, volts: f64) -> Vec<f64> {
-        // What a node and all behind it draw, as amps + siemens·v.
-        let mut behind = vec![(0.0, 0.0); self.rungs.len() + 1];
-        for (k, rung) in self.rungs.iter().enumerate().rev() {
-            let (amps, siemens) = behind[k + 1];
-            let (amps, siemens) = (amps + rung.amps, siemens + rung.siemens);
-            let seen = if k == 0 { 0.0 } else { rung.ohms() };
-            behind[k] = (amps / (1.0 + seen * siemens), siemens / (1.0 + seen * siemens));
-        }
         let mut here = volts;
         let mut nodes = vec![volts];
-        for (rung, (amps, siemens)) in self.rungs.iter().zip(&behind).skip(1) {
+        for (rung, (amps, siemens)) in self.rungs.iter().zip(&self.behind()).skip(1) {
             here -= rung.ohms() * (amps + siemens * here);
             nodes.push(here);
         }
@@ -216,12 +208,18 @@ impl Chain {
     /// Direct current that the chain draws with node 0 at `volts`: amps + siemens·volts, as a pair.
     #[must_use]
     pub fn drawn(&self) -> (f64, f64) {
-        let mut drawn = (0.0, 0.0);
+        self.behind()[0]
+    }
+
+    /// What each node and all behind it draw, through what leads there, as amps + siemens·v; after the last, nothing.
+    fn behind(&self) -> Vec<(f64, f64)> {
+        let mut behind = vec![(0.0, 0.0); self.rungs.len() + 1];
         for (k, rung) in self.rungs.iter().enumerate().rev() {
-            let (amps, siemens) = (drawn.0 + rung.amps, drawn.1 + rung.siemens);
+            let (amps, siemens) = behind[k + 1];
+            let (amps, siemens) = (amps + rung.amps, siemens + rung.siemens);
             let seen = if k == 0 { 0.0 } else { rung.ohms() };
-            drawn = (amps / (1.0 + seen * siemens), siemens / (1.0 + seen * siemens));
+            behind[k] = (amps / (1.0 + seen * siemens), siemens / (1.0 + seen * siemens));
         }
-        drawn
+        behind
     }
 }
