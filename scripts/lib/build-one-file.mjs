@@ -10,16 +10,7 @@ export async function buildOneFile(root, dist, { catalogue, pages }) {
   const [loader, program] = [await inOne(root, 'www/pages/one-file-loader.ts'), await inOne(root, 'www/pages/one-file.ts')];
   const styles = await build({ entryPoints: [join(root, 'www/styles/index.css')], bundle: true, minify: true, write: false });
   const style = styles.outputFiles[0].text.trim();
-  const policy = [
-    "default-src 'none'",
-    `script-src '${integrity(loader)}' '${integrity(program)}' 'wasm-unsafe-eval'`,
-    `style-src '${integrity(style)}'`,
-    'img-src data:',
-    "base-uri 'none'",
-    "form-action 'none'",
-    "require-trusted-types-for 'script'",
-    'trusted-types lit-html tagstrip',
-  ].join('; ');
+  const policy = pages.inOnePolicy(`'${integrity(loader)}' '${integrity(program)}'`, integrity(style));
   const { title, summary, body } = pages.oneFileText(catalogue);
   writeFileSync(join(dist, 'tagstrip.html'), `<!doctype html>
 <html lang="en">

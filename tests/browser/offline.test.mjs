@@ -28,6 +28,20 @@ const kept = (page) => page.evaluate(async () => {
   const registration = await navigator.serviceWorker.ready;
   while (registration.active?.state !== 'activated') await new Promise((wait) => setTimeout(wait, 20));
 });
+/** Someone whose device keeps the site. */
+async function keeper(server) {
+  const visit = await visitor(chromium, server);
+  await open(visit.page, server, 'voice');
+  await kept(visit.page);
+  return visit;
+}
+/** The same, with a page that is served from there. */
+async function served(server) {
+  const visit = await keeper(server);
+  await visit.page.reload();
+  await settled(visit.page);
+  return visit;
+}
 const waits = (page) => page.evaluate(async () => {
   const registration = await navigator.serviceWorker.getRegistration();
   await registration.update();
@@ -38,9 +52,7 @@ const seen = (page) => page.evaluate(() => ({ ...document.documentElement.datase
 
 test('after one visit it works with the network gone, every page of it, and a reload keeps what was typed', async () => {
   const server = await serveSite();
-  const { page, context, faults } = await visitor(chromium, server);
-  await open(page, server, 'voice');
-  await kept(page);
+  const { page, context, faults } = await keeper(server);
   await server.close();
   await page.reload();
   await settled(page);
@@ -68,11 +80,7 @@ test('a new release waits, says so, never takes over by itself, and is never mix
   const [one, two] = [await release('one'), await release('two')];
   let site = one;
   const server = await serveSite(() => site);
-  const { page, context } = await visitor(chromium, server);
-  await open(page, server, 'voice');
-  await kept(page);
-  await page.reload();
-  await settled(page);
+  const { page, context } = await served(server);
   assert.deepEqual(await seen(page), { page: 'one', script: 'one' });
 
   site = two;
@@ -110,9 +118,7 @@ test('a release with one wrong byte, or half of it not there, is not taken at al
   writeFileSync(script, `${readFileSync(script, 'utf8')} `);
   let site = one;
   const server = await serveSite(() => site);
-  const { page, context } = await visitor(chromium, server);
-  await open(page, server, 'voice');
-  await kept(page);
+  const { page, context } = await keeper(server);
   site = broken;
   assert.equal(await page.evaluate(async () => {
     const registration = await navigator.serviceWorker.getRegistration();
@@ -131,9 +137,7 @@ test('a release with one wrong byte, or half of it not there, is not taken at al
 
 test('two copies of the site on one host keep out of each other', async () => {
   const server = await serveSite();
-  const { page, context } = await visitor(chromium, server);
-  await open(page, server, 'voice');
-  await kept(page);
+  const { page, context } = await keeper(server);
   const others = await page.evaluate(async () => {
     await caches.open('tagstrip /another/place/ 0123456789ab');
     const registration = await navigator.serviceWorker.getRegistration();
@@ -157,11 +161,7 @@ test('a newer release comes in at a press, where no other page of this one is op
   const [one, two] = [await release('before'), await release('after')];
   let site = one;
   const server = await serveSite(() => site);
-  const { page, context } = await visitor(chromium, server);
-  await open(page, server, 'voice');
-  await kept(page);
-  await page.reload();
-  await settled(page);
+  const { page, context } = await served(server);
   const second = await context.newPage();
   await open(second, server, 'stage');
   site = two;

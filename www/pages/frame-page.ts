@@ -1,10 +1,10 @@
 import { EMBED } from '../words/embed-words.js';
 import { SAY } from '../words/index.js';
 
-/** What the page in a frame may do: run the one script that is named by its hash, and what that fetches. */
-export const framePolicy = (script: string, style: string): string => [
+/** What a page may do that has script and style in itself: what is named by its hash, and nothing else. */
+export const inOnePolicy = (scripts: string, style: string): string => [
   "default-src 'none'",
-  `script-src '${script}' 'strict-dynamic' 'wasm-unsafe-eval'`,
+  `script-src ${scripts} 'wasm-unsafe-eval'`,
   `style-src '${style}'`,
   'img-src data:',
   "base-uri 'none'",
@@ -12,6 +12,9 @@ export const framePolicy = (script: string, style: string): string => [
   "require-trusted-types-for 'script'",
   'trusted-types lit-html tagstrip',
 ].join('; ');
+
+/** What the page in a frame may do: run the one script that is named by its hash, and what that fetches. */
+export const framePolicy = (script: string, style: string): string => inOnePolicy(`'${script}' 'strict-dynamic'`, style);
 
 /** What stands in the frame until the element is there, and where scripts do not run. */
 export const FRAME_TITLE = SAY.site;

@@ -18,7 +18,7 @@ export interface Assets {
   readonly touchIcon: string;
 }
 
-export { FRAME_BODY, FRAME_TITLE, framePolicy } from './frame-page.js';
+export { FRAME_BODY, FRAME_TITLE, framePolicy, inOnePolicy } from './frame-page.js';
 
 /** As strict as it goes; `frame-ancestors` works only as a header. */
 export const POLICY = [
