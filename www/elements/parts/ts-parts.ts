@@ -1,4 +1,4 @@
-import { html, LitElement } from 'lit';
+import { css, html, LitElement } from 'lit';
 import { ratingWords, roleWords, ruleWords, SAY, USUAL_WAY, type PartRow, type Way } from '../../words/index.js';
 import { PAGE } from '../../words/page-words.js';
 import { show } from '../../words/quantity.js';
@@ -15,7 +15,7 @@ export function partValue({ kind, value }: PartRow, way: Way): string {
 
 /** `<ts-parts>`: what to buy, with the rating to look for and the rule it came from. */
 export class TsParts extends LitElement {
-  static override styles = [ground, type, tables];
+  static override styles = [ground, type, tables, css`td.figure { white-space: normal; }`];
 
   static override properties = { parts: {}, way: {} };
   parts: readonly PartRow[] = [];

@@ -66,10 +66,10 @@ export class Desk {
     this.#tell('shown');
   }
 
-  /** Fetches the words of calculators, of all where none is named; what waited for them is worked. */
+  /** Fetches the words of calculators, of all where none is named; what waited for these, and for no others, is worked. */
   async learn(ids?: readonly string[]): Promise<void> {
     if (ids?.some(isAway) === false) return;
-    const waited = this.build.lugs.filter(({ calculator }) => isAway(calculator));
+    const waited = this.build.lugs.filter(({ calculator }) => isAway(calculator) && (ids?.includes(calculator) ?? true));
     try {
       await fetchWords(ids);
     } catch (fault) {
