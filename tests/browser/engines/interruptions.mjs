@@ -73,7 +73,13 @@ class Scene {
 
   async #page() {
     const page = await (await this.#browser.context()).newPage();
-    await page.goto(`${this.#server.address}voice/`, { timeout: 15_000 });
+    try {
+      await page.goto(`${this.#server.address}voice/`, { timeout: 15_000 });
+    } catch (fault) {
+      // Left open it would keep the next release waiting, and one fault would look like several.
+      await page.close();
+      throw fault;
+    }
     return page;
   }
 
