@@ -2,9 +2,7 @@
 //!
 //! Each case carries how it was computed and a tolerance for each key; rows that need a later part are passed over.
 
-mod common;
-
-use common::{at, value};
+use crate::common::{at, value};
 use tagstrip_core::{
     calculators::{CALCULATORS, Want, work},
     value::Value,

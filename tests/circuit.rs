@@ -1,17 +1,12 @@
 //! The circuit engine against models made outside the project; each row of the vectors names its own.
 
-#[path = "circuit/closed_forms.rs"]
 mod closed_forms;
-mod common;
-#[path = "circuit/coupled.rs"]
 mod coupled;
-#[path = "circuit/netlist.rs"]
 mod netlist;
 #[cfg(not(target_arch = "wasm32"))]
-#[path = "circuit/properties.rs"]
 mod properties;
 
-use common::rows;
+use crate::common::rows;
 use netlist::{at, parameter, read};
 use tagstrip_core::circuit::{Bound, GROUND};
 #[cfg(target_arch = "wasm32")]

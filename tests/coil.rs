@@ -1,8 +1,6 @@
 //! Coils against published tables and figures computed outside the project.
 
-mod common;
-
-use common::{Within, check, figure, hold, rows};
+use crate::common::{Within, check, figure, hold, rows};
 use serde_json::json;
 use tagstrip_core::calculators::{Want, work};
 use tagstrip_core::coil::{
@@ -169,7 +167,7 @@ fn a_link_couples_as_two_current_sheets_do() {
 }
 
 fn worked(inputs: &serde_json::Value) -> Value {
-    let outcome = work("coil", &common::value(inputs), Want::USUAL);
+    let outcome = work("coil", &crate::common::value(inputs), Want::USUAL);
     outcome.unwrap_or_else(|problems| panic!("{inputs}: {problems:?}")).get("answers").cloned().expect("answers")
 }
 
@@ -261,7 +259,7 @@ fn bands_find_their_turns_and_cores_theirs() {
         let bands = worked(&coil);
         hold(figure(&bands, "band_turns.0"), 5.0, Within::Absolute(1e-6), "first band");
         hold(figure(&bands, "band_turns.1"), 12.5, Within::Absolute(1e-6), "second band");
-        assert_eq!(common::at(&bands, "band_turns.2"), Some(&Value::Null));
+        assert_eq!(crate::common::at(&bands, "band_turns.2"), Some(&Value::Null));
     }
     check(include_str!("vectors/coil_toroid.tsv"), Within::Absolute(5e-3), |[henries, core]: [f64; 2]| {
         let inputs = json!({"henries": 1e-6 * henries, "core_henries": 1e-9 * core, "taps": []});
@@ -281,7 +279,7 @@ fn what_cannot_be_wound_is_said_with_its_field() {
         (json!({"henries": 1.0, "taps": []}), "henries", "no_solution"),
         (json!({"henries": 1e-9, "form_diameter": 3.0, "taps": []}), "henries", "no_solution"),
     ] {
-        let problems = work("coil", &common::value(&inputs), Want::USUAL).expect_err("refused");
+        let problems = work("coil", &crate::common::value(&inputs), Want::USUAL).expect_err("refused");
         assert_eq!((problems[0].field.as_str(), problems[0].code), (field, code), "{inputs}");
     }
 }

@@ -1,8 +1,6 @@
 //! Ladders against first-order theory and tables computed outside the project.
 
-mod common;
-
-use common::{Within, figure, hold, rows};
+use crate::common::{Within, figure, hold, rows};
 use tagstrip_core::{
     calculators::{Want, work},
     value::Value,

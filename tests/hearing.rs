@@ -1,8 +1,6 @@
 //! Bands, weighting and the intelligibility index against ANSI S3.5, IEC 61672-1 and figures computed outside the project.
 
-mod common;
-
-use common::rows;
+use crate::common::rows;
 use tagstrip_core::hearing::{
     BANDS, COUNT, Spectrum, a_weighting_db, audible, exact_mid_band, intelligibility, total_db, worked,
 };

@@ -1,8 +1,6 @@
 //! Heaters against data sheets and Ohm’s law.
 
-mod common;
-
-use common::{Within, examples, given, warns};
+use crate::common::{Within, examples, given, warns};
 use tagstrip_core::{
     calculators::{Want, work},
     value::Value,

@@ -1,10 +1,8 @@
 //! Hum and hiss of whole stages against nodal analysis in numpy, noise against closed forms, and what cures the hum.
 
-mod common;
-
 use std::f64::consts::PI;
 
-use common::{Within, rows, value};
+use crate::common::{Within, rows, value};
 use tagstrip_core::{
     calculators::{Want, work},
     circuit::{Circuit, GROUND, Kind, Part},

@@ -1,8 +1,6 @@
 //! Low-pass ladders against prototype tables, closed forms of their loss, and ladders worked outside the project.
 
-mod common;
-
-use common::{Within, figure, hold, inputs, rows};
+use crate::common::{Within, figure, hold, inputs, rows};
 use tagstrip_core::{
     calculators::{Want, work},
     network::{butterworth, chebyshev},

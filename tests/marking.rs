@@ -1,8 +1,6 @@
 //! The marking calculator against decoded parts.
 
-mod common;
-
-use common::{Within, at, rows};
+use crate::common::{Within, at, rows};
 use tagstrip_core::{
     calculators::{Want, work},
     quantity::Series,

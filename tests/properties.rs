@@ -1,11 +1,7 @@
 //! Every calculator of the catalogue, on inputs made from its own field table: it answers in finite figures or says
 //! what is wrong, the same way each time, and without jumps.
 
-mod common;
-#[path = "common/generate.rs"]
-mod generate;
-
-use generate::{Chance, Kind, not_finite, record};
+use crate::common::generate::{Chance, Kind, not_finite, record};
 use tagstrip_core::{
     calculators::{CALCULATORS, Want, work},
     value::Value,

@@ -1,14 +1,11 @@
 //! The table of tubes that the site shows is the one that the fits give today.
 
-#[path = "common/tube_table.rs"]
-mod tube_table;
-
 #[test]
 fn the_published_table_is_todays() {
     let published = include_str!("../www/pages/tubes.tsv");
     assert_eq!(
         published,
-        tube_table::tube_table(),
+        crate::common::tube_table::tube_table(),
         "make it anew: cargo run -p tagstrip-tools --bin tubes > www/pages/tubes.tsv"
     );
 }

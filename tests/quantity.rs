@@ -2,9 +2,7 @@
 
 #![allow(clippy::float_cmp)] // what is read must be the row's figure itself
 
-mod common;
-
-use common::{Within, rows};
+use crate::common::{Within, rows};
 use tagstrip_core::quantity::{
     CODES, NOTATIONS, Prefix, Series, Unit, Unread, awg_metres, bands, letter_tolerance, nearest, read, step,
     swg_metres, tolerance_letter,

@@ -1,8 +1,6 @@
 //! Dropping resistors and gas regulators against handbook arithmetic.
 
-mod common;
-
-use common::{Within, examples, given, warns};
+use crate::common::{Within, examples, given, warns};
 use tagstrip_core::{
     calculators::{Want, work},
     value::Value,

@@ -3,12 +3,7 @@
 
 #![cfg(not(target_arch = "wasm32"))]
 
-#[path = "common/generate.rs"]
-mod generate;
-#[path = "common/texts.rs"]
-mod texts;
-
-use generate::Chance;
+use crate::common::generate::Chance;
 use proptest::prelude::*;
 use tagstrip_core::quantity::{CODES, NOTATIONS, Prefix, Series, Unit, letter_code, read, three_digit};
 
@@ -49,7 +44,7 @@ fn a_text_as_long_as_one_may_be_is_offered_nothing_longer() {
 fn any_text_is_read_or_refused_with_texts_that_are_read() {
     let mut chance = Chance::new(3);
     for _ in 0..200_000 {
-        let text = texts::text(&mut chance);
+        let text = crate::common::texts::text(&mut chance);
         holds(&text, Unit::ALL[chance.below(Unit::ALL.len())], SHOWN[chance.below(SHOWN.len())]);
     }
 }

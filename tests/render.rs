@@ -1,10 +1,6 @@
 //! Clips through whole stages: against the response, against harmonic balance, overdriven, refused, and bit for bit.
 
-mod common;
-#[path = "common/generate.rs"]
-mod generate;
-
-use generate::Chance;
+use crate::common::generate::Chance;
 use std::f64::consts::PI;
 use tagstrip_core::{
     calculators::{Rendered, Want, render, work},
@@ -85,11 +81,11 @@ fn small_tones_come_out_as_the_response_says() {
 #[cfg_attr(target_arch = "wasm32", wasm_bindgen_test)]
 #[cfg_attr(not(target_arch = "wasm32"), test)]
 fn a_loud_tone_bends_as_harmonic_balance_says() {
-    let rows = common::rows(include_str!("vectors/render_harmonics.tsv"));
+    let rows = crate::common::rows(include_str!("vectors/render_harmonics.tsv"));
     assert_eq!(rows.len(), 6);
     let (mut worst, mut faults) = (0.0_f64, Vec::new());
     for row in rows {
-        let given = common::value(&serde_json::from_str(row[1]).expect("well-formed inputs"));
+        let given = crate::common::value(&serde_json::from_str(row[1]).expect("well-formed inputs"));
         let out = rendered(&given, &tone(1000.0, 2.5), 1.0, false);
         let got: [f64; 3] = amplitudes(&out.samples, 1000.0, 2.2, 0.2);
         for (harmonic, got) in got.into_iter().enumerate() {

@@ -1,8 +1,6 @@
 //! What a meter reads on a stage, what is bought for it, and how it is joined.
 
-mod common;
-
-use common::{Within, rows};
+use crate::common::{Within, rows};
 use tagstrip_core::{
     calculators::{Want, work},
     value::Value,

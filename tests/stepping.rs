@@ -1,10 +1,8 @@
 //! The engine in time: rectifiers and the chains behind them.
 
-mod common;
-
 use std::f64::consts::PI;
 
-use common::rows;
+use crate::common::rows;
 use tagstrip_core::circuit::{Chain, Connection, Cycle, Rectifier, Rung, Series, Steps};
 #[cfg(target_arch = "wasm32")]
 use wasm_bindgen_test::wasm_bindgen_test;

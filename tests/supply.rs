@@ -1,8 +1,6 @@
 //! Supplies against textbook relations where they hold, rectifier sheets, and what may never happen.
 
-mod common;
-
-use common::{at, rows};
+use crate::common::{at, rows};
 use tagstrip_core::{
     calculators::{Want, work},
     value::Value,

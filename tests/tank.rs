@@ -1,8 +1,6 @@
 //! Tank networks against published designs and networks worked outside the project.
 
-mod common;
-
-use common::{Within, figure, hold, inputs, rows};
+use crate::common::{Within, figure, hold, inputs, rows};
 use tagstrip_core::{
     calculators::{Want, work},
     circuit::Complex,
@@ -153,7 +151,7 @@ fn the_second_coil_is_that_of_an_l_network() {
 fn seen(got: &Value, omega: f64, antenna: Complex, tube_farads: f64) -> Complex {
     let coil = |henries: f64| Complex::new(0.0, omega * henries);
     let beside = |z: Complex, farads: f64| (z.inverse() + Complex::new(0.0, omega * farads)).inverse();
-    let inner = match (common::at(got, "second_henries"), common::at(got, "link_henries")) {
+    let inner = match (crate::common::at(got, "second_henries"), crate::common::at(got, "link_henries")) {
         (Some(second), _) => {
             let z = antenna + coil(second.number().expect("henries"));
             beside(z, figure(got, "output_farads")) + coil(figure(got, "henries"))
@@ -229,7 +227,7 @@ fn standard_capacitors_give_the_load_that_is_told() {
         ] {
             sold.push((key.to_string(), figure(&got, from).into()));
         }
-        if let Some(second) = common::at(&got, "second_henries") {
+        if let Some(second) = crate::common::at(&got, "second_henries") {
             sold.push(("second_henries".into(), second.clone()));
         }
         let z = seen(&Value::Record(sold), omega, Complex::new(50.0, 15.0), 8e-12);

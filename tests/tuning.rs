@@ -1,8 +1,6 @@
 //! What a coil and a variable capacitor reach, against the handbook's constant and against themselves mended.
 
-mod common;
-
-use common::{Within, hold, inputs, rows};
+use crate::common::{Within, hold, inputs, rows};
 use tagstrip_core::{
     calculators::{Want, work},
     value::Value,
@@ -16,7 +14,7 @@ fn whole(pairs: &[(&str, f64)]) -> Value {
 }
 
 fn figure(outcome: &Value, key: &str) -> f64 {
-    common::figure(outcome.get("answers").expect("answers"), key)
+    crate::common::figure(outcome.get("answers").expect("answers"), key)
 }
 
 fn in_range(outcome: &Value) -> bool {

@@ -1,5 +1,9 @@
 //! What the checks share: reading rows with their sources, and holding figures to them.
-#![allow(dead_code)] // each check file uses some of it
+pub mod generate;
+#[cfg(not(target_arch = "wasm32"))]
+pub mod texts;
+#[cfg(not(target_arch = "wasm32"))]
+pub mod tube_table;
 
 use tagstrip_core::{
     calculators::{Want, work},

@@ -4,10 +4,7 @@ use tagstrip_core::tube::{Triode, tube};
 #[cfg(target_arch = "wasm32")]
 use wasm_bindgen_test::wasm_bindgen_test;
 
-use crate::{
-    charts::{figures, rows},
-    common,
-};
+use crate::tube::charts::{figures, rows};
 
 #[cfg_attr(target_arch = "wasm32", wasm_bindgen_test)]
 #[cfg_attr(not(target_arch = "wasm32"), test)]
@@ -38,7 +35,7 @@ fn by_hand(law: &Triode, supply: f64, plate_ohms: f64, next_ohms: f64, cathode_o
 #[cfg_attr(target_arch = "wasm32", wasm_bindgen_test)]
 #[cfg_attr(not(target_arch = "wasm32"), test)]
 fn the_whole_stage_agrees_with_the_textbook() {
-    for (row, cells) in rows().iter().zip(common::rows(include_str!("../vectors/tube_charts.tsv"))) {
+    for (row, cells) in rows().iter().zip(crate::common::rows(include_str!("../vectors/tube_charts.tsv"))) {
         let [supply, plate, next, cathode] = [2, 3, 4, 5].map(|k| cells[k].parse().expect("a figure"));
         let law = tube(cells[0]).expect("in the table").law;
         let hand = by_hand(&law, supply, plate, next, cathode);
@@ -54,7 +51,9 @@ fn a_remoter_cut_off_explains_the_6sn7gt() {
     let sheet = tube("6SN7GT").expect("in the table").law;
     let remote = Triode { mu_spread: 0.30, ..sheet };
     let mut count = 0;
-    for cells in common::rows(include_str!("../vectors/tube_charts.tsv")).iter().filter(|cells| cells[0] == "6SN7GT") {
+    for cells in
+        crate::common::rows(include_str!("../vectors/tube_charts.tsv")).iter().filter(|cells| cells[0] == "6SN7GT")
+    {
         let [supply, plate, next, cathode, printed] = [2, 3, 4, 5, 6].map(|k| cells[k].parse().expect("a figure"));
         let off = |law| by_hand(law, supply, plate, next, cathode) / printed - 1.0;
         assert!(off(&sheet) > 0.05 && off(&remote).abs() < 0.04, "{cells:?}");

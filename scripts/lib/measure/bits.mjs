@@ -2,7 +2,7 @@
 import { run, wasmTests } from '../measuring/run.mjs';
 
 const HASH = /bits\.hash ([0-9a-f]+)/;
-const CHECK = ['--test', 'bits', '--', '--nocapture'];
+const CHECK = ['--test', 'engine', '--', '--nocapture', 'bits::'];
 
 export function measure() {
   const native = HASH.exec(run('cargo', ['test', '--quiet', '-p', 'tagstrip-core', ...CHECK]).text)?.[1];

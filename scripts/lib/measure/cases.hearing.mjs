@@ -1,7 +1,7 @@
 // Speech in noise against figures computed outside the project: the intelligibility index, A-weighting, and whole stages.
 import { atMost, run, told } from '../measuring/run.mjs';
 
-const CHECK = ['test', '--quiet', '--no-fail-fast', '-p', 'tagstrip-core', '--test', 'hearing', '--test', 'cases', '--', '--nocapture'];
+const CHECK = ['test', '--quiet', '--no-fail-fast', '-p', 'tagstrip-core', '--test', 'engine', '--', '--nocapture', 'hearing::', 'cases::'];
 
 export function measure() {
   const { code, text } = run('cargo', CHECK);

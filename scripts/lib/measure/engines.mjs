@@ -24,6 +24,6 @@ export async function measure(how) {
 
 let native;
 function nativeHash() {
-  native ??= /bits\.hash ([0-9a-f]+)/.exec(run('cargo', ['test', '--quiet', '-p', 'tagstrip-core', '--test', 'bits', '--', '--nocapture']).text)?.[1] ?? 'none';
+  native ??= /bits\.hash ([0-9a-f]+)/.exec(run('cargo', ['test', '--quiet', '-p', 'tagstrip-core', '--test', 'engine', '--', '--nocapture', 'bits::']).text)?.[1] ?? 'none';
   return native;
 }

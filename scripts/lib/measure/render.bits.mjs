@@ -2,7 +2,7 @@
 import { run, wasmTests } from '../measuring/run.mjs';
 
 const HASH = /render\.hash ([0-9a-f]+)/;
-const CHECK = ['--test', 'render', '--', '--nocapture', 'bits'];
+const CHECK = ['--test', 'engine', '--', '--nocapture', 'render::a_rendering_has_the_same_bits'];
 
 export function measure() {
   const native = HASH.exec(run('cargo', ['test', '--quiet', '-p', 'tagstrip-core', ...CHECK]).text)?.[1];

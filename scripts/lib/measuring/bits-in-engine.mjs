@@ -16,7 +16,7 @@ export async function bitsIn(name) {
     ...process.env, CARGO_TARGET_WASM32_UNKNOWN_UNKNOWN_RUNNER: join(target, 'tools/wasm-tests'),
     WASM_BINDGEN_USE_BROWSER: '1', NO_HEADLESS: '1', WASM_BINDGEN_TEST_ADDRESS: address,
   };
-  const args = ['test', '--quiet', '-p', 'tagstrip-core', '--target', 'wasm32-unknown-unknown', '--test', 'bits'];
+  const args = ['test', '--quiet', '-p', 'tagstrip-core', '--target', 'wasm32-unknown-unknown', '--test', 'engine', '--', 'bits::'];
   // A group of its own: the runner is cargo's child, and serves until it is ended.
   const runner = spawn('cargo', args, { cwd: root, env, detached: true, stdio: 'ignore' });
   const engine = await ENGINES[name].start();
