@@ -153,8 +153,9 @@ test('two copies of the site on one host keep out of each other', async () => {
 });
 
 test('an update that is killed, cut off, spoilt, half there or out of room leaves one whole release, and the next one comes in', async () => {
-  const { faults } = await interrupt(SITE, 40);
+  const { faults, anew } = await interrupt(SITE, 40);
   assert.deepEqual(faults, []);
+  assert.ok(anew <= 4, `${anew} pages of some 150 had to be loaded anew`);
 });
 
 test('a newer release comes in at a press, where no other page of this one is open', async () => {
