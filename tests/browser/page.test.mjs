@@ -2,11 +2,14 @@
 import assert from 'node:assert/strict';
 import { after, afterEach, before, beforeEach, test } from 'node:test';
 
+import { catalogue, init } from '../../dist/package/index.js';
 import { browser, open, serveSite, settled, textOf, touchPart, type, visitor, WIDE } from './harness.mjs';
 
 let chromium;
 let server;
 let guest;
+
+await init();
 
 before(async () => { [chromium, server] = await Promise.all([browser(), serveSite()]); });
 after(async () => { await chromium?.close(); await server?.close(); });
@@ -189,4 +192,27 @@ test('the sheet fits on A4', async () => {
   const pdf = await page.pdf({ format: 'A4', preferCSSPageSize: true, printBackground: true });
   const pages = pdf.toString('latin1').match(/\/Type\s*\/Page\b/g)?.length ?? 0;
   assert.ok(pages >= 1 && pages <= 2, `${pages} pages`);
+});
+
+test('no sheet reaches over its paper, which would print it and its templates smaller than they are', async () => {
+  const paper = await guest.page.context().newPage();
+  // As wide as A4 for the style's questions, and as A4 between its margins for what is laid out.
+  await paper.setViewportSize({ width: 794, height: 1000 });
+  const over = [];
+  for (const { id } of catalogue()) {
+    await open(paper, server, id);
+    await settled(paper);
+    await paper.emulateMedia({ media: 'print' });
+    const [wide, room] = await paper.evaluate(async () => {
+      document.body.style.width = '182mm';
+      dispatchEvent(new Event('beforeprint'));
+      await new Promise((done) => { setTimeout(done, 300); });
+      const sheet = document.querySelector('ts-app').shadowRoot.querySelector('ts-sheet');
+      return [sheet.scrollWidth, sheet.clientWidth];
+    });
+    await paper.emulateMedia({ media: 'screen' });
+    if (room < 600 || wide > room) over.push(`${id}: ${wide} of ${room}`);
+  }
+  await paper.close();
+  assert.deepEqual(over, []);
 });

@@ -15,9 +15,12 @@ pub fn out(value: &Value) -> JsValue {
         Value::List(items) => items.iter().map(out).collect::<Array>().into(),
         Value::Series(figures) => Float64Array::from(figures.as_slice()).into(),
         Value::Record(pairs) => {
-            let rows: Array =
-                pairs.iter().map(|(key, value)| Array::of2(&JsValue::from_str(key), &out(value))).collect();
-            Object::from_entries(&rows).map_or(JsValue::NULL, Into::into)
+            let record = Object::new();
+            for (key, value) in pairs {
+                // A plain object takes any key of a field table.
+                let _ = Reflect::set(&record, &JsValue::from_str(key), &out(value));
+            }
+            record.into()
         }
     }
 }

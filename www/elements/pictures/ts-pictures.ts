@@ -16,7 +16,7 @@ export class TsPictures extends LitElement {
   static override styles = [ground, type, hatching, css`
     h2 { margin-bottom: 6px; }
     .plots { display: grid; grid-template-columns: minmax(0, 1fr); gap: 22px; }
-    @media (min-width: 720px) { .plots.several { grid-template-columns: repeat(auto-fit, minmax(300px, 1fr)); gap: 28px; } }
+    @media screen and (min-width: 720px) { .plots.several { grid-template-columns: repeat(auto-fit, minmax(300px, 1fr)); gap: 28px; } }
     .plots:not(.several) { max-width: 620px; }
     .hatched { padding: 8px; }
   `];

@@ -114,7 +114,7 @@ export class TsSheet extends LitElement {
     const { part, use, value, rating, fitted } = SAY.table;
     return html`<table class="parts">
       <thead><tr>${[part, use, value, rating, fitted].map((name) => html`<th scope="col">${name}</th>`)}</tr></thead>
-      <tbody>${parts.map((row) => html`<tr><th scope="row">${row.reference}</th><td class="wrap">${short(roleWords(row.role, view.way))}</td><td>${partValue(row, view.way)}</td><td>${ratingWords(row, view.way)}</td><td></td></tr>`)}</tbody></table>`;
+      <tbody>${parts.map((row) => html`<tr><th scope="row">${row.reference}</th><td class="wrap">${short(roleWords(row.role, view.way))}</td><td>${partValue(row, view.way)}</td><td class="wrap">${ratingWords(row, view.way)}</td><td></td></tr>`)}</tbody></table>`;
   }
 }
 

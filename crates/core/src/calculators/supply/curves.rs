@@ -9,7 +9,7 @@ use crate::{
 };
 
 /// Every so manieth sample of the ripple is drawn, and so many points of the regulation.
-const STRIDE: usize = 8;
+const STRIDE: usize = 4;
 const POINTS: usize = 16;
 const MOST_LOAD: f64 = 1.5;
 

@@ -15,13 +15,13 @@ use crate::circuit::dense::Dense;
 pub struct Steps {
     /// To find the cycle with, together with how it follows its beginning.
     pub coarse: usize,
-    /// To polish and measure it with: eight times as many.
+    /// To polish and measure it with: four times as many.
     pub fine: usize,
 }
 
 impl Steps {
     /// What the answers are worked with.
-    pub const USUAL: Steps = Steps { coarse: 128, fine: 1024 };
+    pub const USUAL: Steps = Steps { coarse: 128, fine: 512 };
     /// Enough for direct volts.
     pub const ROUGH: Steps = Steps { coarse: 128, fine: 128 };
 
@@ -58,13 +58,13 @@ const ROUNDING: f64 = 1e-8;
 struct Shot<'a> {
     chain: &'a Chain,
     flow: &'a Flow,
-    /// Eight steps in one, for where nothing conducts.
+    /// Four steps in one, for where nothing conducts.
     coast: Option<&'a Flow>,
     emfs: &'a [f64],
     bulge: f64,
 }
 
-const LUMP: usize = 8;
+const LUMP: usize = 4;
 
 impl Cycle {
     /// Finds it, from a cycle of the same chain with other figures where one is at hand; none where the bounded
@@ -72,7 +72,7 @@ impl Cycle {
     #[must_use]
     pub fn find(chain: &Chain, steps: Steps, near: Option<&Cycle>) -> Option<Self> {
         let fine = Flow::new(chain, steps.fine);
-        let coarse = (steps.coarse < steps.fine).then(|| fine.twice(chain).twice(chain).twice(chain));
+        let coarse = (steps.coarse < steps.fine).then(|| fine.twice(chain).twice(chain));
         let high = emfs(chain, steps.fine);
         let start = near.map_or_else(|| rough(chain), |near| near.unknowns.clone());
         let Some(coarse) = coarse else {
