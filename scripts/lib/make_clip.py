@@ -15,21 +15,24 @@ from scipy.io import wavfile
 from scipy.signal import resample_poly
 
 ROOT = pathlib.Path(__file__).parents[2]
-VOICE = ["espeak-ng", "-v", "en-us", "-s", "185", "-p", "38", "-g", "1", "--stdout"]
+VOICE = ["-v", "en-us", "-s", "185", "-p", "38", "-g", "1"]
 SENTENCE = "Marram Point is on the air. Sixty fresh fish, and the tide at half past seven."
 RATE = 12000
 SECONDS = 5.6
 
 
-def spoken():
-    rate, wave = wavfile.read(io.BytesIO(subprocess.run([*VOICE, SENTENCE], check=True, capture_output=True).stdout))
+def spoken(voice, sentence):
+    """A sentence as the synthesiser says it at `RATE`, a twentieth of a second of silence about it."""
+    said = subprocess.run(["espeak-ng", *voice, "--stdout", sentence], check=True, capture_output=True).stdout
+    rate, wave = wavfile.read(io.BytesIO(said))
     wave = resample_poly(wave.astype(float), RATE, rate)
     loud = np.flatnonzero(np.abs(wave) > 0.02 * np.abs(wave).max())
     edge = RATE // 20
-    return wave[max(loud[0] - edge, 0):loud[-1] + edge][:int(SECONDS * RATE)]
+    return wave[max(loud[0] - edge, 0):loud[-1] + edge]
 
 
 def matched(wave):
+    """The wave with the long-term spectrum of speech, and how far the last round still moved it, in dB."""
     rows = [line.split("\t") for line in (ROOT / "tests/vectors/hearing_ltass.tsv").read_text().splitlines()[1:]]
     wanted = {float(row[0]): float(row[1]) for row in rows if 100 <= float(row[0]) <= 5000}
     middle = np.array(sorted(wanted))
@@ -41,8 +44,7 @@ def matched(wave):
         level = np.array([10 * np.log10(np.sum(np.abs(spectrum[band]) ** 2) + 1e-9) for band in inside])
         gain = np.clip(goal - goal.mean() - (level - level.mean()), -25, 25)
         wave = np.fft.irfft(spectrum * 10 ** (np.interp(np.log(np.maximum(hertz, 1)), np.log(middle), gain) / 20), len(wave))
-        print("off by", np.round(np.abs(gain).max(), 2), "dB at most")
-    return wave
+    return wave, np.abs(gain).max()
 
 
 def mulaw(wave):
@@ -56,9 +58,14 @@ def mulaw(wave):
     return taken.tobytes()
 
 
-wave = matched(spoken())
-fade = np.minimum(1, np.minimum(np.arange(len(wave)), np.arange(len(wave))[::-1]) / (RATE * 0.02))
-wave = np.clip(0.9 * wave * fade / np.percentile(np.abs(wave), 99.97), -1, 1)
-(ROOT / "www/sounds").mkdir(exist_ok=True)
-(ROOT / "www/sounds/speech.ulaw").write_bytes(mulaw(wave))
-print(f"{len(wave) / RATE:.2f} s")
+def main():
+    wave, off = matched(spoken(VOICE, SENTENCE)[:int(SECONDS * RATE)])
+    fade = np.minimum(1, np.minimum(np.arange(len(wave)), np.arange(len(wave))[::-1]) / (RATE * 0.02))
+    wave = np.clip(0.9 * wave * fade / np.percentile(np.abs(wave), 99.97), -1, 1)
+    (ROOT / "www/sounds").mkdir(exist_ok=True)
+    (ROOT / "www/sounds/speech.ulaw").write_bytes(mulaw(wave))
+    print(f"{len(wave) / RATE:.2f} s, off by {off:.2f} dB at most")
+
+
+if __name__ == "__main__":
+    main()
