@@ -26,3 +26,4 @@ mod tank;
 mod transformer;
 mod tube;
 mod tuning;
+mod voice;

@@ -51,6 +51,12 @@ export const SIGNAL_CAUTIONS: Readonly<Record<string, CautionMaker>> = {
       `${wanted(context)}No capacitor at ${place(context)} gives it here: from the smallest to the largest the lift ` +
       `runs from ${signed(context, 'least_db')} to ${signed(context, 'most_db')}. The load and the tone knobs set these ends.`,
   }),
+  intelligibility_out_of_reach: (context) => ({
+    heading: 'that intelligibility is out of reach',
+    text:
+      `No capacitor at ${place(context)} makes speech so well understood in this noise: from the smallest to the largest ` +
+      `the index runs from ${context.f('least', '1', 2)} to ${context.f('most', '1', 2)}. Less noise or a wider receiver moves these ends.`,
+  }),
   lift_spread: (context) => ({
     heading: `${text(context.figures, 'part') || 'The capacitor'}’s ${tolerance(context)}`,
     text:

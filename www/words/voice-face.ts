@@ -58,8 +58,16 @@ export const VOICE_FACE: Face = {
       ],
     },
     {
-      heading: 'The lift you want',
-      rows: [{ answer: 'lift_farads' }, { answer: 'lift_preferred_farads' }, { answer: 'lift_preferred_db' }],
+      heading: 'Which capacitor?',
+      note: 'three that are sold, and what each does',
+      rows: [
+        { answer: 'lift_farads' },
+        { answer: 'intelligibility_farads' },
+        { answer: 'sold_farads' },
+        { answer: 'sold_lift_db' },
+        { answer: 'sold_intelligibility' },
+        { answer: 'sold_output_volts' },
+      ],
     },
   ],
   tags: [

@@ -33,7 +33,7 @@ export const VOICE: CalculatorWords = {
     level: 'Level',
     load: 'What it feeds',
     hearing: 'On the air',
-    wish: 'The lift you want',
+    wish: 'Which capacitor?',
   },
   inputs: {
     ...STAGE_INPUTS,
@@ -94,7 +94,12 @@ export const VOICE: CalculatorWords = {
       label: 'Lift wanted',
       help: 'How far the consonants should rise against the first position. The capacitor for it is worked out.',
     },
-    want_position: { label: 'At position', phrase: 'the position for the lift', help: 'The position whose capacitor is to give it, counted from 1.' },
+    want_intelligibility: {
+      label: 'Intelligibility wanted',
+      phrase: 'the wanted intelligibility',
+      help: 'How well speech is to be understood in the noise, 0 to 1. The capacitor for it is worked out. At equal peaks it may help less.',
+    },
+    want_position: { label: 'At position', phrase: 'the position for the wish', help: 'The position whose capacitor is to give it, counted from 1.' },
   },
   choices: {
     tube: {},
@@ -147,17 +152,23 @@ export const VOICE: CalculatorWords = {
       phrase: 'the capacitor for the lift',
       help: 'The exact value that gives the lift you asked for.',
     },
-    lift_preferred_farads: {
-      label: 'Nearest you can buy',
-      phrase: 'the nearest preferred value',
-      help: 'The preferred value that comes nearest to the lift you asked for.',
+    intelligibility_farads: {
+      label: 'Capacitor for the index',
+      phrase: 'the capacitor for the intelligibility',
+      help: 'The exact value that makes speech as well understood as you asked, in the noise chosen above.',
     },
-    lift_preferred_db: {
-      label: 'Lift with that one',
-      phrase: 'the lift with that one',
-      help: 'What the preferred value gives.',
-      signed: true,
+    sold_farads: {
+      label: 'To buy',
+      phrase: 'the preferred values',
+      help: 'The E12 value nearest to the exact one, in the middle, and its neighbours. With two wishes they are for the lift.',
     },
+    sold_lift_db: { label: 'Lift with each', phrase: 'the lift with each', help: 'What each gives against the first position.', signed: true },
+    sold_intelligibility: {
+      label: 'Intelligibility with each',
+      phrase: 'the intelligibility with each',
+      help: 'At equal power in the noise chosen. A higher one may help in noise, and at equal peaks it need not.',
+    },
+    sold_output_volts: { label: 'Output with each', phrase: 'the output with each', help: 'At 1 kHz: what the meter shows falls as the lift grows.' },
     ...REST_ANSWERS,
     ...HUM_ANSWERS,
     source_ohms_seen: {

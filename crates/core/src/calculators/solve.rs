@@ -3,7 +3,7 @@
 /// How many places a decade the range is looked over at.
 const PER_DECADE: f64 = 6.0;
 
-/// So near to what was wanted is there, in the answer's unit: decibels here.
+/// So near to what was wanted is there, in the answer's unit: decibels, or an index of 0 to 1.
 const NEAR: f64 = 1e-6;
 
 /// What looking over a range found.

@@ -4,7 +4,7 @@ use super::{
     lift::tilt,
     netlist::build,
     speech::{self, Speech},
-    wish::{out_of_reach, spread, wish},
+    wish::{Goal, Wish, nothing_passes, spread},
 };
 use crate::{
     calculators::{
@@ -72,10 +72,14 @@ pub(super) fn work(inputs: &Inputs, want: Want) -> Result<Outcome, Vec<Problem>>
             solved(spread(&mut outcome, position, label(inputs, position.index), reference, &rest))?;
         }
     }
-    if let Some((position, want_db)) = wished {
+    if let Some(place) = wished {
+        let goals = Goal::all(inputs);
         match reference {
-            Some(reference) => solved(wish(&mut outcome, &positions[position], reference, want_db, &rest))?,
-            None => out_of_reach(&mut outcome),
+            Some(reference) => {
+                let wish = Wish { position: &positions[place], reference, rest: &rest, inputs };
+                solved(wish.answer(&mut outcome, &goals))?;
+            }
+            None => nothing_passes(&mut outcome, &goals),
         }
     }
     if want.curves {
@@ -162,9 +166,11 @@ fn label(inputs: &Inputs, index: usize) -> &str {
     inputs.items("positions").get(index).and_then(|item| item.get("label")?.text()).unwrap_or("")
 }
 
-/// The position, from 0, that a lift is wanted in, and the lift.
-fn wished(inputs: &Inputs, count: usize) -> Result<Option<(usize, f64)>, Vec<Problem>> {
-    let Some(want) = inputs.maybe("want_lift_db") else { return Ok(None) };
+/// The position, from 0, whose capacitor is looked for.
+fn wished(inputs: &Inputs, count: usize) -> Result<Option<usize>, Vec<Problem>> {
+    if Goal::all(inputs).is_empty() {
+        return Ok(None);
+    }
     let given = inputs.number("want_position");
     #[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss)] // the field table keeps it small
     let position = libm::round(given) as usize;
@@ -172,7 +178,7 @@ fn wished(inputs: &Inputs, count: usize) -> Result<Option<(usize, f64)>, Vec<Pro
         let problem = Problem::new("want_position", code::NO_SUCH_POSITION);
         return Err(vec![problem.bounds(Some(2.0), Some(count as f64))]);
     }
-    Ok(Some((position - 1, want)))
+    Ok(Some(position - 1))
 }
 
 /// Under this much headroom a loud word is clipped, in decibels. Common practice, no source.

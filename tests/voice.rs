@@ -1,0 +1,80 @@
+//! Which capacitor? From a wanted lift or intelligibility to a value, and to those that are sold.
+
+use crate::common::{Within, codes, figure, given, hold, warns};
+use tagstrip_core::{
+    calculators::{Want, work},
+    value::Value,
+};
+#[cfg(target_arch = "wasm32")]
+use wasm_bindgen_test::wasm_bindgen_test;
+
+/// A stage into a plain resistor, its second position's capacitor as given.
+fn stage(farads: f64, wish: &str) -> String {
+    format!(
+        r#"{{"tube": "12AX7", "plate_ohms": 1e5, "cathode_ohms": 1500, "microphone_ohms": 0, "tone": "none", "level_ohms": 122e3, "level": 1,
+        "load_ohms": 1e9, "load_farads": 0, "noise": "band",
+        "positions": [{{"label": "a", "farads": 9.8e-9}}, {{"label": "b", "farads": {farads:e}}}]{wish}}}"#
+    )
+}
+
+fn outcome(farads: f64, wish: &str) -> Value {
+    work("voice", &given(&stage(farads, wish)), Want::USUAL).expect("an answer")
+}
+
+fn answers(farads: f64, wish: &str) -> Value {
+    outcome(farads, wish).get("answers").expect("answers").clone()
+}
+
+/// The first-order law of a high-pass, by hand: 8.00 dB where (source + load)·C is 157.1 µs, against ten times as much.
+#[cfg_attr(target_arch = "wasm32", wasm_bindgen_test)]
+#[cfg_attr(not(target_arch = "wasm32"), test)]
+fn eight_decibels_take_the_capacitor_of_the_first_order_law() {
+    let plain = answers(1e-9, "");
+    let around = figure(&plain, "source_ohms_seen.0") + figure(&plain, "load_ohms_seen.0");
+    let first = 1571e-6 / around;
+    let text = stage(1e-9, r#", "want_lift_db": 8.0"#).replace("9.8e-9", &format!("{first:e}"));
+    let found = work("voice", &given(&text), Want::USUAL).expect("an answer");
+    let farads = figure(found.get("answers").expect("answers"), "lift_farads");
+    hold(farads, 157.1e-6 / around, Within::Relative(0.004), "the capacitor");
+}
+
+#[cfg_attr(target_arch = "wasm32", wasm_bindgen_test)]
+#[cfg_attr(not(target_arch = "wasm32"), test)]
+fn a_wished_intelligibility_comes_when_its_capacitor_is_fitted() {
+    for want in [0.34, 0.38, 0.41] {
+        let wish = answers(1e-9, &format!(r#", "want_intelligibility": {want}"#));
+        let fitted = answers(figure(&wish, "intelligibility_farads"), "");
+        hold(figure(&fitted, "intelligibility.1"), want, Within::Absolute(1e-6), "the index");
+    }
+}
+
+#[cfg_attr(target_arch = "wasm32", wasm_bindgen_test)]
+#[cfg_attr(not(target_arch = "wasm32"), test)]
+fn what_the_sold_values_give_is_what_they_give_when_fitted() {
+    let wish = answers(1e-9, r#", "want_lift_db": 6"#);
+    // IEC 60063, E12.
+    let sold: Vec<f64> = (0..3).map(|k| figure(&wish, &format!("sold_farads.{k}"))).collect();
+    assert!(sold.windows(2).all(|pair| (1.15..1.26).contains(&(pair[1] / pair[0]))), "{sold:?}");
+    let exact = figure(&wish, "lift_farads");
+    assert!(sold[0] < exact && exact < sold[2], "{exact} of {sold:?}");
+    for (k, farads) in sold.into_iter().enumerate() {
+        let fitted = answers(farads, "");
+        for each in ["lift_db", "intelligibility", "output_volts"] {
+            let (told, got) = (figure(&wish, &format!("sold_{each}.{k}")), figure(&fitted, &format!("{each}.1")));
+            hold(told, got, Within::Relative(1e-9), each);
+        }
+    }
+}
+
+#[cfg_attr(target_arch = "wasm32", wasm_bindgen_test)]
+#[cfg_attr(not(target_arch = "wasm32"), test)]
+fn a_wish_that_no_capacitor_meets_is_told_with_what_can_be_had() {
+    for (wish, key) in [(r#", "want_lift_db": 30"#, "lift"), (r#", "want_intelligibility": 0.95"#, "intelligibility")] {
+        let outcome = outcome(1e-9, wish);
+        let answers = outcome.get("answers").expect("answers");
+        assert_eq!(answers.get(&format!("{key}_farads")), Some(&Value::Null));
+        assert_eq!(answers.get("sold_farads"), Some(&Value::Null));
+        assert!(codes(&outcome).contains(&format!("{key}_out_of_reach").as_str()));
+    }
+    assert!(!warns("voice", &stage(1e-9, ""), "lift_out_of_reach"));
+}
