@@ -75,7 +75,10 @@ export const plotStyle = css`
       --p-paper: #fff; --p-plate: #fff; --p-ink: #000; --p-ink-2: #000; --p-edge: #000; --p-rule: #000; --p-copper: #000;
       --p-live: #000; --p-touch: #000;
     }
+    :host { break-inside: avoid; }
     .hair { stroke-width: 0.5; }
-    .cursor, details { display: none; }
+    .cursor, .reading, details { display: none; }
+    /* The cursor's handle had its room here. */
+    svg { margin-bottom: -20px; }
   }
 `;

@@ -21,10 +21,12 @@ export class TsPictures extends LitElement {
     .hatched { padding: 8px; }
   `];
 
-  static override properties = { view: { hasChanged: differs }, bare: { type: Boolean } };
+  static override properties = { view: { hasChanged: differs }, bare: { type: Boolean }, shows: {} };
   view: View | null = null;
   /** Without its heading. */
   bare = false;
+  /** Paper has its first picture beside the readings, and the rest where there is room. */
+  shows: 'all' | 'first' | 'rest' = 'all';
   readonly #memo = new Memo();
 
   /** The figures first, the pictures with the next frame; on paper there is no next one. */
@@ -44,7 +46,7 @@ export class TsPictures extends LitElement {
     });
     if (shown.length === 0) return nothing;
     return html`${this.bare ? nothing : html`<h2>${SAY.headings.pictures}</h2>`}
-      <div class=${`plots${shown.length > 1 ? ' several' : ''}${view.stale ? ' hatched' : ''}`}>${shown.map(({ picture, curve }, k) => html`<ts-plot
+      <div class=${`plots${shown.length > 1 ? ' several' : ''}${view.stale ? ' hatched' : ''}`}>${shown.map(({ picture, curve }, k) => (this.shows === 'first' && k > 0) || (this.shows === 'rest' && k === 0) ? nothing : html`<ts-plot
         .curve=${curve} .current=${liveLine(picture, curve, view)}
         .ghosts=${this.#memo.get(`ghosts ${curve.key}`, [view.pins, view.columns, view.way], () => ghosts(view, curve.key))} .bands=${this.#memo.get(`bands ${curve.key}`, [curve], () => bandsOf(picture, curve))} .span=${picture.span ?? null}
         .figure=${k + 1} .caption=${told(curveWords(view.calculator.id, curve.key).caption, view.way)} .cursor=${picture.cursor ?? null} .way=${view.way}></ts-plot>`)}</div>`;

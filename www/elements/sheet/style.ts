@@ -19,7 +19,7 @@ export const sheetStyle = css`
   .under { font: italic 400 10.5pt/1.4 var(--book); padding: 1mm 0 2.4mm; }
   .safety { border: 1.6pt solid #000; display: grid; grid-template-columns: 15mm 1fr; align-items: center; padding: 2mm 3mm 2mm 2mm; break-inside: avoid; }
   .cols { display: grid; grid-template-columns: minmax(0, 1.36fr) minmax(0, 1fr); gap: 0 7mm; padding-top: 2.4mm; align-items: start; }
-  h2 { font-size: 13pt; margin: 0 0 0.4mm; }
+  h2 { font-size: 13pt; margin: 0 0 0.4mm; break-after: avoid; }
   .cols > div > section:not(.long) { break-inside: avoid; }
   section + section { margin-top: 3mm; }
   .whole { break-inside: avoid; padding-top: 3mm; }
@@ -34,6 +34,8 @@ export const sheetStyle = css`
   .parts th[scope="row"] { font-weight: 700; }
   tr { break-inside: avoid; }
   .note { font-size: 9.5pt; color: #000; padding-top: 1mm; }
+  .flow { columns: 2; column-gap: 7mm; margin-top: 3mm; }
   footer { display: flex; justify-content: space-between; gap: 8mm; border-top: 0.9pt solid #000; margin-top: 3mm; padding-top: 1.4mm; font-size: 9.5pt; break-inside: avoid; }
+  footer p:last-child { white-space: nowrap; }
   .limits { font-size: 10.5pt; padding-top: 2mm; }
 `;

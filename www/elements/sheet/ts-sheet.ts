@@ -14,6 +14,7 @@ import '../../drawings/ts-drawing.js';
 import '../answers/ts-answers.js';
 import '../pictures/ts-pictures.js';
 import '../template/ts-template.js';
+import '../wiring/ts-wiring.js';
 import { sheetStyle } from './style.js';
 
 const NOTHING = {};
@@ -54,6 +55,7 @@ export class TsSheet extends LitElement {
       ${danger === undefined ? nothing : this.#safety(danger, view)}
       ${limits.map((caution) => html`<p class="limits"><b>${cautionText(caution, view.situation?.inputs, way)}</b></p>`)}
       ${this.#below(view)}
+      ${this.#flow(view)}
       <footer><p>${raised(told(view.words.how.holdsFor, way))}</p><p>${SAY.site}, ${this.today}</p></footer>
       ${this.#template(view)}`;
   }
@@ -93,7 +95,7 @@ export class TsSheet extends LitElement {
 
   #plots(view: View): unknown {
     const title = view.words.face.pictures[0] === undefined ? '' : curveWords(view.calculator.id, view.words.face.pictures[0].curve).title;
-    return title === '' ? nothing : html`<section><h2>${told(title, view.way)}</h2><ts-pictures bare .view=${{ ...view, pins: [] }}></ts-pictures></section>`;
+    return title === '' ? nothing : html`<section><h2>${told(title, view.way)}</h2><ts-pictures bare shows="first" .view=${{ ...view, pins: [] }}></ts-pictures></section>`;
   }
 
   /** A short list of parts stands beside the readings; a long one has a place of its own, whole, in two halves. */
@@ -108,6 +110,14 @@ export class TsSheet extends LitElement {
     const half = Math.ceil(parts.length / 2);
     return html`<div class="cols"><div>${this.#readings(view)}${this.#answers(view)}</div><div>${this.#plots(view)}</div></div>
       <section class="whole"><h2>${SAY.headings.parts}</h2><div class="halves">${this.#parts(parts.slice(0, half), view)}${this.#parts(parts.slice(half), view)}</div></section>`;
+  }
+
+  /** The joins and the other pictures, as they come, in two columns. */
+  #flow(view: View): unknown {
+    const { work: { outcome }, circuit, way } = view;
+    const steps = outcome?.wiring ?? [];
+    const wiring = steps.length === 0 ? nothing : html`<h2>${SAY.headings.wiring}</h2><ts-wiring paper .steps=${steps} .tubes=${circuit?.tubes ?? []} .way=${way}></ts-wiring>`;
+    return html`<section class="flow">${wiring}<ts-pictures bare shows="rest" .view=${{ ...view, pins: [] }}></ts-pictures></section>`;
   }
 
   #parts(parts: readonly PartRow[], view: View): TemplateResult {

@@ -19,6 +19,11 @@ export class TsWiring extends LitElement {
     ol { counter-reset: join; }
     li { counter-increment: join; display: grid; grid-template-columns: 2.2em minmax(0, 1fr); padding: 9px 0; border-bottom: 1px solid var(--rule); }
     li::before { content: counter(join); font-weight: 700; }
+    :host([paper]) figure { break-inside: avoid; margin: 0 0 2mm; }
+    :host([paper]) { font-size: 9.5pt; }
+    :host([paper]) figure { break-inside: avoid; margin: 0 0 2mm; }
+    :host([paper]) .socket { width: 64mm; }
+    :host([paper]) li { padding: 0.7mm 0; break-inside: avoid; border-color: #000; }
   `];
 
   static override properties = { steps: {}, tubes: {}, way: {} };
