@@ -12,6 +12,7 @@ mod heater;
 mod hum;
 mod lowpass;
 mod marking;
+mod microphone;
 mod properties;
 #[cfg(not(target_arch = "wasm32"))] // a file that a native tool prints
 mod published_tubes;

@@ -45,6 +45,29 @@ export const SIGNAL_CAUTIONS: Readonly<Record<string, CautionMaker>> = {
       `${raised(where(context))} ${microphone(context)} is ${past(context)} more than the tube takes. More distance to ` +
       'the microphone, no cathode bypass or a pad ahead of the grid makes room.',
   }),
+  microphone_differs: ({ f }) => ({
+    heading: `${f('expected_volts', 'V', 2)} is to be expected of this microphone`,
+    text:
+      `Its sensitivity and your distance give that; the answers are worked with ${f('microphone_volts', 'V', 2)}. Put it in as the microphone’s ` +
+      'volts, unless you have measured yours.',
+  }),
+  crystal_thin: ({ f, figures }) => ({
+    heading: `the microphone’s bass ends at ${f('hertz', 'Hz', 2)}`,
+    text:
+      'Its capacitance works into the grid resistor, and below that it falls 6 dB an octave. ' +
+      ((figure(figures, 'ohms') ?? 0) > 0 ? `${f('ohms', 'Ω', 2)} at the grid would bring it to ${f('full_hertz', 'Hz')}, if the tube’s sheet allows so much.` : 'A larger grid resistor keeps it.'),
+  }),
+  carbon_hot: ({ f, figures }) => ({
+    heading: `${f('amps', 'A', 2)} through the carbon`,
+    text:
+      `More than about ${f('rating', 'A')} burns the granules together, and they hiss first. ` +
+      ((figure(figures, 'ohms') ?? 0) > 0 ? `${f('ohms', 'Ω', 2)} in the feed hold it to that.` : 'Fewer volts hold it down.'),
+    gauge: ['amps', 'rating', 'A'],
+  }),
+  carbon_faint: ({ f }) => ({
+    heading: `${f('amps', 'A', 2)} through the carbon`,
+    text: `Under about ${f('rating', 'A')} it gives little, and its sheet’s volts are not reached. More volts, or less in the feed, wakes it.`,
+  }),
   lift_out_of_reach: (context) => ({
     heading: 'that lift is out of reach',
     text:

@@ -20,6 +20,7 @@ const UNITS: Readonly<Record<string, readonly [one: string, many: string]>> = {
   '%': ['percent', 'percent'],
   '°': ['degree', 'degrees'],
   '°C': ['degree Celsius', 'degrees Celsius'],
+  'V/Pa': ['volt per pascal', 'volts per pascal'],
   'Ω/V': ['ohm per volt', 'ohms per volt'],
 };
 /** Prefixes that run together with the unit: kilohm, megohm. */

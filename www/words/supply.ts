@@ -155,7 +155,7 @@ export const SUPPLY: CalculatorWords = {
     method:
       'The drawing is followed in time. The filter goes from sample to sample exactly, the rectifier’s current being ' +
       'one equation at each; a tube passes k·v^1.5 through its sheet’s published drop. Newton’s method finds the cycle that ' +
-      'repeats, so nothing has to be waited for; 1,024 samples a half-cycle measure it.',
+      'repeats, so nothing has to be waited for; 512 samples a half-cycle measure it.',
     holdsFor:
       'Transformers told by open volts and resistance: leakage inductance is left out, and a choke keeps its henries at ' +
       'every current. Loads come all at once when the tubes are warm, which is the worst case.',

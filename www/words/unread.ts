@@ -33,6 +33,7 @@ const REASONS: Readonly<Record<string, Unread>> = {
   },
   which_unit: { why: () => 'may be in more than one unit.', then: () => 'Write the unit behind it.' },
   which_gauge: { why: () => 'does not say which wire gauge.', then: () => 'Write AWG or SWG behind it.' },
+  which_reference: { why: () => 'does not say what its decibels are counted from.', then: () => 'Write re 1 V/Pa behind it, or re 1 V/µbar for an old sheet.' },
   which_code: {
     why: () => 'may be a code of three digits or a plain figure.',
     then: () => 'Write the unit behind it.',

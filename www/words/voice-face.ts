@@ -58,6 +58,17 @@ export const VOICE_FACE: Face = {
       ],
     },
     {
+      heading: 'The microphone',
+      note: 'before anything is connected',
+      rows: [
+        { answer: 'microphone_expected_volts' },
+        { answer: 'microphone_speech_db' },
+        { answer: 'microphone_low_hertz' },
+        { answer: 'carbon_amps' },
+        { answer: 'carbon_watts' },
+      ],
+    },
+    {
       heading: 'Which capacitor?',
       note: 'three that are sold, and what each does',
       rows: [
@@ -100,7 +111,13 @@ export const VOICE_FACE: Face = {
     decoupling_farads: 'gain_db_1k',
     microphone_volts: 'headroom_db',
     microphone_ohms: 'gain_db_1k',
-    microphone_farads: 'gain_db_1k',
+    microphone_farads: 'microphone_low_hertz',
+    microphone_sensitivity: 'microphone_expected_volts',
+    microphone_distance: 'microphone_expected_volts',
+    microphone_ratio: 'microphone_expected_volts',
+    carbon_volts: 'carbon_amps',
+    carbon_ohms: 'carbon_amps',
+    carbon_feed_ohms: 'carbon_amps',
     'positions[].farads': 'gain_db_1k',
     noise: 'intelligibility',
     receiver_hertz: 'intelligibility',

@@ -1,6 +1,7 @@
 import { CHART_AGREEMENT } from './agreement.js';
 import type { CalculatorWords, FieldWords } from './kinds.js';
 import { HUM_ANSWERS, REST_ANSWERS, STAGE_GROUPS, STAGE_INPUTS } from './triode.js';
+import { MICROPHONE_ANSWERS, MICROPHONE_INPUTS } from './microphone.js';
 import { VOICE_FACE } from './voice-face.js';
 import { voiceLead, voiceRemarks } from './voice-lead.js';
 
@@ -44,12 +45,13 @@ export const VOICE: CalculatorWords = {
     },
     microphone_ohms: {
       label: 'Microphone resistance',
-      help: 'Its own resistance, or that of its transformer’s secondary. 0 for none.',
+      help: 'Its own resistance, or as seen through its transformer: times the ratio squared. Dynamic ones have some 200 Ω, or 50 k with a transformer. 0 for none.',
     },
     microphone_farads: {
       label: 'Microphone capacitance',
-      help: 'For a crystal microphone, its own capacitance, in series. Leave it empty for any other.',
+      help: 'For a crystal or ceramic microphone, its own capacitance, in series: with the grid resistor it sets the bass. Leave it empty for any other.',
     },
+    ...MICROPHONE_INPUTS,
     positions: { label: 'Positions of the switch', help: 'One coupling capacitor each, one to six.' },
     'positions[]': { label: 'Position', help: 'A name and a coupling capacitor.' },
     'positions[].label': { label: 'Name', help: 'What you will write beside the switch.' },
@@ -147,6 +149,7 @@ export const VOICE: CalculatorWords = {
       phrase: 'the headroom',
       help: 'How much louder than your microphone’s volts the position with the least room takes.',
     },
+    ...MICROPHONE_ANSWERS,
     lift_farads: {
       label: 'Capacitor for the lift',
       phrase: 'the capacitor for the lift',

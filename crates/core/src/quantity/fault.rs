@@ -48,6 +48,7 @@ pub const CODES: &[&str] = &[
     WHICH_PREFIX,
     WHICH_UNIT,
     WHICH_GAUGE,
+    WHICH_REFERENCE,
     WHICH_CODE,
     DOUBLED_PREFIX,
     PREFIX_NOT_HERE,
@@ -84,6 +85,8 @@ pub(super) const WHICH_PREFIX: &str = "which_prefix";
 pub(super) const WHICH_UNIT: &str = "which_unit";
 /// A gauge number of no said gauge.
 pub(super) const WHICH_GAUGE: &str = "which_gauge";
+/// Decibels of a microphone with no word of what they are counted from.
+pub(super) const WHICH_REFERENCE: &str = "which_reference";
 /// Three digits that may be a code or a plain figure.
 pub(super) const WHICH_CODE: &str = "which_code";
 /// Two prefixes in a row.

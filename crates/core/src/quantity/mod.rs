@@ -16,6 +16,7 @@ mod read;
 mod reading;
 mod refusal;
 mod scan;
+mod sensitivity;
 mod sentence;
 mod spelling;
 mod tolerance;

@@ -6,6 +6,7 @@ use super::{
     fault::{EMPTY, Fault, LETTER_FOR_DIGIT, TOO_LONG},
     gauge::gauge,
     product::feet_and_inches,
+    sensitivity::sensitivity,
     sentence::Sentence,
     spelling::spell,
 };
@@ -25,6 +26,7 @@ pub const NOTATIONS: &[&str] = &[
     "converted",
     "gauge_awg",
     "gauge_swg",
+    "decibels",
 ];
 
 /// A question leads to another at most so often.
@@ -40,7 +42,8 @@ const MOST_MENDS: usize = 4;
 /// `1 1/2`, `½`), powers of ten (`1e-6`, `4.7×10^-9`); prefixes and units in symbols or words, old ones too (`mfd`,
 /// `mmf`, `kc`, `mc`, `meg`, `mho`), which may be left out or repeat what the field says; IEC 60062's letter codes
 /// with their tolerance letters (`4K7J`, `R47`, `p68`, `6V3`); for farads also three-digit codes (`104`, `473K`); for
-/// ohms colours in words (`yellow violet red gold`); for metres inches, feet and wire gauges; a tolerance (`±5 %`, `10%`,
+/// ohms colours in words (`yellow violet red gold`); for metres inches, feet and wire gauges; for
+/// a microphone decibels re 1 V/Pa or 1 V/µbar; a tolerance (`±5 %`, `10%`,
 /// `±0.5pF`). Typing marks of every kind (full width, no-break spaces, true minus, raised point) count as plain ones.
 ///
 /// **What a bare figure is.** The unit itself, but a capacitor's decimal under 1 is in microfarads as in old diagrams,
@@ -49,7 +52,7 @@ const MOST_MENDS: usize = 4;
 ///
 /// **What is never guessed.** `1,234`; `M` but with ohms and hertz (mega or the old thousandth; with farads the old
 /// millionth); `m` with farads (milli or the old micro), and with ohms and hertz unless it is `mΩ`; a decimal so small
-/// that it is farads as well as microfarads; a gauge of no said standard.
+/// that it is farads as well as microfarads; a gauge of no said standard; decibels of no said reference.
 ///
 /// The value is the double nearest to the decimal written. Range is not minded here.
 ///
@@ -109,6 +112,11 @@ fn quantity(text: &str, unit: Unit, shown: Option<Prefix>) -> Result<Reading, Fa
         if let Some((value, notation)) = length {
             return Ok(Reading { value, tolerance: None, notation });
         }
+    }
+    if unit == Unit::VoltPerPascal
+        && let Some(value) = sensitivity(text)?
+    {
+        return Ok(Reading { value, tolerance: None, notation: "decibels" });
     }
     Sentence::new(text, unit, shown)?.read()
 }

@@ -41,11 +41,13 @@ pub enum Unit {
     OhmPerVolt,
     /// Siemens, once mhos.
     Siemens,
+    /// Sensitivity of a microphone; reads decibels too.
+    VoltPerPascal,
 }
 
 impl Unit {
     /// Every unit.
-    pub const ALL: [Unit; 19] = [
+    pub const ALL: [Unit; 20] = [
         Unit::Volt,
         Unit::Ampere,
         Unit::Ohm,
@@ -65,6 +67,7 @@ impl Unit {
         Unit::PerMetre,
         Unit::OhmPerVolt,
         Unit::Siemens,
+        Unit::VoltPerPascal,
     ];
 
     /// The symbol, by which the unit crosses to JavaScript.
@@ -90,6 +93,7 @@ impl Unit {
             Unit::PerMetre => "1/m",
             Unit::OhmPerVolt => "Ω/V",
             Unit::Siemens => "S",
+            Unit::VoltPerPascal => "V/Pa",
         }
     }
 
@@ -110,7 +114,7 @@ impl Unit {
             Unit::Henry | Unit::Watt | Unit::VoltAmpere | Unit::Volt => &[Nano, Micro, Milli, Kilo, Mega],
             Unit::Hertz => &[Milli, Kilo, Mega, Giga],
             Unit::Ampere => &[Pico, Nano, Micro, Milli, Kilo, Mega],
-            Unit::Second | Unit::Siemens | Unit::Perveance => &[Nano, Micro, Milli],
+            Unit::Second | Unit::Siemens | Unit::Perveance | Unit::VoltPerPascal => &[Nano, Micro, Milli],
             Unit::Metre => &[Nano, Micro, Milli, Kilo],
             Unit::Celsius | Unit::One | Unit::Decibel | Unit::Percent | Unit::Degree | Unit::PerMetre => &[],
         }

@@ -39,6 +39,7 @@ pub(super) const fn symbols(unit: Unit) -> &'static [&'static str] {
             "ohms",
         ],
         Unit::Siemens => &["s", "siemens", "mho", "mhos", "℧", "a/v"],
+        Unit::VoltPerPascal => &["v/pa", "volt/pascal", "volts/pascal"],
     }
 }
 
@@ -113,6 +114,9 @@ pub(super) const fn specials(unit: Unit) -> &'static [(&'static str, u128, i32, 
             ("/mm", 1, 3, 1),
             ("permm", 1, 3, 1),
         ],
+        Unit::VoltPerPascal => {
+            &[("v/µbar", 1, 1, 1), ("v/ubar", 1, 1, 1), ("mv/µbar", 1, -2, 1), ("mv/ubar", 1, -2, 1)]
+        }
         Unit::One => &[("%", 1, -2, 1), ("percent", 1, -2, 1), ("pct", 1, -2, 1)],
         _ => &[],
     }

@@ -3,6 +3,7 @@
 #[cfg(test)]
 mod checks;
 mod lift;
+mod microphone;
 mod netlist;
 mod render;
 mod speech;
@@ -52,6 +53,12 @@ static INPUTS: &[Field] = &[
     Field::volts("microphone_volts", 1e-6).group("microphone").start(30e-3).usual(1e-3, 1.0),
     Field::ohms("microphone_ohms").or_none().group("microphone").start(50e3).usual(200.0, 500e3),
     Field::farads("microphone_farads").optional().group("microphone").usual(300e-12, 10e-9),
+    microphone::SENSITIVITY,
+    microphone::DISTANCE,
+    microphone::RATIO,
+    microphone::CARBON_VOLTS,
+    microphone::CARBON_OHMS,
+    microphone::CARBON_FEED_OHMS,
     Field::list("positions", &POSITION, 1, 6).group("switch").start_with(Start::List(&[
         Start::Record(&[("label", Start::Text("Round")), ("farads", Start::Number(20e-9))]),
         Start::Record(&[("label", Start::Text("Clear")), ("farads", Start::Number(470e-12))]),
@@ -85,6 +92,11 @@ static ANSWERS: &[Answer] = &[
     Answer::quantity("level_change_db", Unit::Decibel).each("positions").null_means("level_at_zero"),
     Answer::quantity("loudness_change_db", Unit::Decibel).each("positions").null_means("level_at_zero"),
     Answer::quantity("intelligibility", Unit::One).each("positions").null_means("level_at_zero"),
+    microphone::ANSWERS[0],
+    microphone::ANSWERS[1],
+    microphone::ANSWERS[2],
+    microphone::ANSWERS[3],
+    microphone::ANSWERS[4],
     Answer::quantity("lift_farads", Unit::Farad).optional().null_means("out_of_reach"),
     Answer::quantity("intelligibility_farads", Unit::Farad).optional().null_means("out_of_reach"),
     Answer::quantity("sold_farads", Unit::Farad).each("free").optional().null_means("out_of_reach"),

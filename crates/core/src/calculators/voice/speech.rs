@@ -38,7 +38,7 @@ impl Speech {
 
     /// The same speech at the power of speech of normal effort, as a receiver passes it.
     fn received(&self, highest: f64) -> Spectrum {
-        let back = total_db(in_bands(&SPEECH)) - self.level_db();
+        let back = normal_db() - self.level_db();
         core::array::from_fn(|k| if BANDS[k].within(highest) { self.0[k] + back } else { QUIET_DB })
     }
 
@@ -49,6 +49,11 @@ impl Speech {
     }
 }
 
+/// Speech of normal effort a metre before the lips, in dB SPL, all bands together.
+pub(super) fn normal_db() -> f64 {
+    total_db(in_bands(&SPEECH))
+}
+
 fn in_bands(spectrum: &Spectrum) -> impl Iterator<Item = f64> {
     spectrum.iter().zip(&BANDS).map(|(level, band)| level + band.bandwidth_db)
 }
@@ -56,7 +61,7 @@ fn in_bands(spectrum: &Spectrum) -> impl Iterator<Item = f64> {
 /// The noise in each band, dB in one hertz.
 fn noise(inputs: &Inputs) -> Spectrum {
     let highest = inputs.number("receiver_hertz");
-    let speech = total_db(in_bands(&SPEECH));
+    let speech = normal_db();
     match inputs.text("noise") {
         "band" => pink(speech, highest),
         "heavy" => pink(speech + HEAVY_DB, highest),

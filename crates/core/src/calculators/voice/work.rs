@@ -2,6 +2,7 @@ use alloc::{string::String, vec, vec::Vec};
 
 use super::{
     lift::tilt,
+    microphone,
     netlist::build,
     speech::{self, Speech},
     wish::{Goal, Wish, nothing_passes, spread},
@@ -60,6 +61,7 @@ pub(super) fn work(inputs: &Inputs, want: Want) -> Result<Outcome, Vec<Problem>>
         answer_rest(&mut outcome, &positions[0].amplifier, &rest);
     }
     if want.answers || want.cautions {
+        solved(microphone::told(&mut outcome, inputs, (&positions[0].amplifier, &rest)))?;
         solved(murmurs(&mut outcome, &mut positions, inputs))?;
     }
     if want.cautions {
