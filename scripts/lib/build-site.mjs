@@ -28,9 +28,10 @@ export async function buildSite(root, dist, { catalogue, pages }, engine) {
   const wasm = named('engine', 'wasm', readFileSync(join(root, 'www/package/wasm/tagstrip.wasm')));
   const worker = named('worker', 'js', await script('www/engine/worker.ts'));
   const clip = named('speech', 'ulaw', readFileSync(join(root, 'www/sounds/speech.ulaw')));
+  const collector = named('collector', 'js', await script('www/elements/listen/collector.ts'));
   const shelves = engine.parts.map(({ shelf, bytes, ids }) => ({ ids, wasm: `./${named(`engine-${shelf}`, 'wasm', bytes).slice('assets/'.length)}` }));
   const table = named('catalogue', 'json', JSON.stringify(engine.catalogue));
-  const names = { WORKER: beside(worker), WASM: beside(wasm), SHELVES: JSON.stringify(shelves), CATALOGUE: beside(table), CLIP: beside(clip) };
+  const names = { WORKER: beside(worker), WASM: beside(wasm), SHELVES: JSON.stringify(shelves), CATALOGUE: beside(table), CLIP: beside(clip), COLLECTOR: beside(collector) };
   const page = await parts(root, join(site, 'assets'), names);
   const style = named('style', 'css', await script('www/styles/index.css'));
 

@@ -1,7 +1,11 @@
 import { Unheard } from './clip.js';
+import { waveFile } from './wav.js';
+
+/** Name of the built file, relative to this script. Filled in by the build. */
+declare const COLLECTOR: string;
 
 /** Whether this browser can record at all; where it cannot, a file still can be chosen. */
-export const canRecord = (): boolean => typeof MediaRecorder !== 'undefined';
+export const canRecord = (): boolean => typeof MediaRecorder !== 'undefined' || typeof AudioWorkletNode !== 'undefined';
 
 /** A recording under way. */
 export interface Recording {
@@ -21,20 +25,66 @@ export async function record(): Promise<Recording> {
   } catch (fault) {
     throw new Unheard(codeOf(fault));
   }
+  const recording = typeof MediaRecorder === 'undefined' ? await collected(stream) : recorded(stream);
+  const timer = setTimeout(recording.end, LONGEST_MILLISECONDS);
+  void recording.done.then(() => { clearTimeout(timer); });
+  return recording;
+}
+
+function recorded(stream: MediaStream): Recording {
   const recorder = new MediaRecorder(stream);
   const pieces: Blob[] = [];
   const done = new Promise<Blob>((give) => {
     recorder.addEventListener('dataavailable', ({ data }) => { pieces.push(data); });
     recorder.addEventListener('stop', () => {
-      for (const track of stream.getTracks()) track.stop();
+      release(stream);
       give(new Blob(pieces, { type: recorder.mimeType }));
     });
   });
-  const end = (): void => { if (recorder.state !== 'inactive') recorder.stop(); };
   recorder.start();
-  const timer = setTimeout(end, LONGEST_MILLISECONDS);
-  void done.then(() => { clearTimeout(timer); });
-  return { done, end };
+  return { done, end: () => { if (recorder.state !== 'inactive') recorder.stop(); } };
+}
+
+/** Where the browser has no recorder, what the microphone gives is taken sample by sample. */
+async function collected(stream: MediaStream): Promise<Recording> {
+  const context = new AudioContext();
+  try {
+    await context.audioWorklet.addModule(new URL(COLLECTOR, import.meta.url));
+  } catch {
+    release(stream);
+    void context.close();
+    throw new Unheard('microphone_busy');
+  }
+  const collector = new AudioWorkletNode(context, 'collector', { numberOfOutputs: 0 });
+  const pieces: Float32Array[] = [];
+  collector.port.addEventListener('message', ({ data }) => { if (data instanceof Float32Array) pieces.push(data); });
+  collector.port.start();
+  context.createMediaStreamSource(stream).connect(collector);
+  await context.resume();
+  let end = (): void => undefined;
+  const done = new Promise<Blob>((give) => {
+    end = () => {
+      end = () => undefined;
+      release(stream);
+      void context.close();
+      give(waveFile(joined(pieces), context.sampleRate));
+    };
+  });
+  return { done, end: () => { end(); } };
+}
+
+function joined(pieces: readonly Float32Array[]): Float32Array {
+  const all = new Float32Array(pieces.reduce((sum, { length }) => sum + length, 0));
+  let at = 0;
+  for (const piece of pieces) {
+    all.set(piece, at);
+    at += piece.length;
+  }
+  return all;
+}
+
+function release(stream: MediaStream): void {
+  for (const track of stream.getTracks()) track.stop();
 }
 
 function codeOf(fault: unknown): string {

@@ -8,8 +8,12 @@ export async function wavOf(key: string, track: Rendered, levels: Levels, highes
   const context = new OfflineAudioContext(1, lead + track.samples.length, track.rate);
   const graph = new Graph(context, context.destination, new Map([[key, track]]), key, highest);
   graph.set(levels);
-  const samples = (await context.startRendering()).getChannelData(0).subarray(lead);
-  return new Blob([header(samples.length, track.rate), whole(samples)], { type: 'audio/wav' });
+  return waveFile((await context.startRendering()).getChannelData(0).subarray(lead), track.rate);
+}
+
+/** Samples as a WAV file of 16 bits and one channel. */
+export function waveFile(samples: Float32Array, rate: number): Blob {
+  return new Blob([header(samples.length, rate), whole(samples)], { type: 'audio/wav' });
 }
 
 function whole(samples: Float32Array): ArrayBuffer {
