@@ -21,8 +21,13 @@ const SCREENS = [
 /** The states with the most on the screen; the rest differ in structure, which no colour or width changes. */
 const FULLEST = ['everything unfolded', 'a value refused, the answers stale'];
 
-/** A field of each calculator's drawing or form to open or spoil. */
+/** A field to open and spoil: the first of the drawing that a value can be typed into, or another that is worth more. */
 const PARTS = { voice: 'plate_ohms', stage: 'cathode_ohms', filter: 'branches[0].farads' };
+const firstPart = (page) => page.evaluate(() => {
+  const all = (root) => [...root.querySelectorAll('*')].flatMap((each) => [each, ...(each.shadowRoot === null ? [] : all(each.shadowRoot))]);
+  const parts = all(document).filter((each) => each.matches('[data-field][tabindex="0"]') && each.getRootNode().host?.localName === 'ts-drawing');
+  return parts.map((each) => each.dataset.field).find((field) => /(ohms|farads|henries|volts|diameter)$/.test(field));
+});
 
 async function unfold(page) {
   for (const one of await page.locator('ts-disclosure button[aria-expanded="false"], summary').all()) await one.click({ timeout: 3000 }).catch(() => undefined);
@@ -34,7 +39,7 @@ async function* states(page, id) {
   yield 'as it opens';
   await unfold(page);
   yield 'everything unfolded';
-  const part = PARTS[id];
+  const part = PARTS[id] ?? await firstPart(page);
   if (part !== undefined) {
     await touchPart(page, part);
     await settled(page);

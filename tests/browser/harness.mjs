@@ -78,9 +78,9 @@ export async function touchPart(page, field) {
   return panel;
 }
 
-/** Types a text into the open field in place of what is there, key by key. */
+/** Types a text into the first box of the open field in place of what is there, key by key. */
 export async function type(page, text) {
-  const input = page.locator('ts-open-field input.text');
+  const input = page.locator('ts-open-field input.text').first();
   await input.click();
   await page.keyboard.press('ControlOrMeta+a');
   await page.keyboard.type(text);

@@ -50,7 +50,7 @@ function supply(draft: Draft, top: string, dy: number, r3Room: number, names: Na
   if (rail !== undefined) {
     draft.put(rail, draft.form(rail), 112, 28, 0, {
       label: label(14, 28, 'start', 'row', 88),
-      touch: [area(6, 4, 119, 44), area(6, 44, 90, 60)],
+      touch: [area(6, 4, 117, 44), area(6, 44, 90, 60)],
     });
   }
   draft.bolt = { x: 140, y: 24 };
@@ -75,7 +75,7 @@ function supply(draft: Draft, top: string, dy: number, r3Room: number, names: Na
   if (dy > 0) draft.wire(top, PLATE_X, 104, PLATE_X, from);
   draft.run(draft.find('R3'), top, { x: PLATE_X, y: from }, { x: PLATE_X, y: 104 + dy }, { x: PLATE_X, y: 66 + dy }, {
     label: label(PLATE_X + 13, 66 + dy, 'start', 'over', r3Room),
-    touch: [area(PLATE_X - 14, 46 + dy, PLATE_X + 13 + r3Room, 87 + dy)],
+    touch: [area(PLATE_X - 14, 45 + dy, PLATE_X + 13 + r3Room, 89 + dy)],
   });
 }
 

@@ -150,6 +150,3 @@ export interface Drawing {
 
 /** Width of a panel in units. */
 export const PANEL = 320;
-
-/** The smallest side of a touch area in units: 44 px on a 360 px screen, where 320 units fill the width. */
-export const TOUCH = 40;

@@ -81,7 +81,7 @@ function bolt(at: Point, state: State): SVGTemplateResult {
   return svg`<g class="button bolt" role="button" tabindex="0" aria-label=${state.dangerName} data-touch="danger"
     @click=${state.danger} @keydown=${key} transform="translate(${at.x} ${at.y})">
     <path class="triangle" d=${BOLT.ground}></path><path class="flash" d=${BOLT.bolt}></path>
-    <path class="hit" d="M-20 -22H20V20H-20Z"></path>
+    <path class="hit" d="M-22 -24H22V20H-22Z"></path>
     <rect class="focus" x="-15" y="-23" width="30" height="27"></rect>
   </g>`;
 }

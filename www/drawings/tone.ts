@@ -55,7 +55,7 @@ function wipers(draft: Draft, y: number): void {
   draft.wire('bass_top', BASS, y - 44, CAPACITORS, y - 44);
   draft.run(draft.find('C5'), 'bass_top', { x: CAPACITORS, y: y - 44 }, { x: CAPACITORS, y }, { x: CAPACITORS, y: y - 24 }, {
     label: label(130, y - 28, 'start', 'over', 48),
-    touch: [area(102, y - 50, 181, y - 9)],
+    touch: [area(102, y - 52, 181, y - 8)],
   });
   draft.run(draft.find('C6'), 'bass_wiper', { x: CAPACITORS, y }, { x: CAPACITORS, y: y + 44 }, { x: CAPACITORS, y: y + 20 }, {
     label: label(130, y + 26, 'start', 'over', 56),

@@ -162,7 +162,7 @@ export class TsCalculator extends LitElement {
   /** Leads to the first box of a kind. */
   #lead(severity: string): void {
     const box = this.renderRoot.querySelector<LitElement>(`ts-caution[data-severity="${severity}"]`);
-    const inner = box?.renderRoot.querySelector<HTMLElement>('section');
+    const inner = box?.renderRoot.querySelector<HTMLElement>('[role="group"]');
     const still = matchMedia('(prefers-reduced-motion: reduce)').matches;
     inner?.scrollIntoView({ block: 'center', behavior: still ? 'instant' : 'smooth' });
     inner?.focus({ preventScroll: true });

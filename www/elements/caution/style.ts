@@ -2,7 +2,7 @@ import { css } from 'lit';
 
 /** Danger is solid, a limit has a hatched edge, a note has rules above and below. */
 export const cautionStyle = css`
-  section { scroll-margin: 16px; }
+  [role="group"] { scroll-margin: 16px; }
   h2 { font: 700 1rem/1.35 var(--instrument); }
   p { font-size: 1rem; line-height: 1.45; }
   .danger { background: var(--ink); color: var(--paper); padding: 16px 15px; border: 1px solid var(--ink); }

@@ -38,19 +38,19 @@ export class TsCaution extends LitElement {
   #danger(caution: BareCaution, { heading, text }: CautionWords): TemplateResult {
     const held = texts(caution.figures, 'capacitors');
     const steps = dangerSteps(figure(caution.figures, 'wait_seconds') ?? figure(caution.figures, 'own_seconds'), held, this.way);
-    return html`<section class="danger" tabindex="-1" aria-labelledby="heading">
+    return html`<div class="danger" tabindex="-1" role="group" aria-labelledby="heading">
       <div class="head">${ICONS.danger(38)}<div><h2 id="heading">${heading}</h2><p>${text}</p></div></div>
       <ol>${steps.map(({ word }, k) => html`<li><span>${k + 1}</span><b>${word}</b></li>`)}</ol>
       <details><summary><span>${PAGE.stepsMean}</span></summary>
         <ol class="long">${steps.map(({ word, more }, k) => html`<li><b>${k + 1}. ${word}.</b> ${more}</li>`)}</ol>
       </details>
       ${this.first ? html`<p class="law">${DANGER_LAW}</p>` : nothing}
-    </section>`;
+    </div>`;
   }
 
   #limit({ heading, text, gauge: given }: CautionWords): TemplateResult {
     const { mend } = this;
-    return html`<section class="limit" tabindex="-1" aria-labelledby="heading">
+    return html`<div class="limit" tabindex="-1" role="group" aria-labelledby="heading">
       <div class="edge hatched-ink"></div>
       <div class="mark">${ICONS.limit(30)}</div>
       <div class="body"><h2 id="heading">${heading}</h2>
@@ -58,14 +58,14 @@ export class TsCaution extends LitElement {
         <p>${text}</p>
         ${mend === null ? nothing : html`<button @click=${() => { tell(this, 'ts-type', { path: mend.path, value: mend.text }); }}>${mend.words}</button>`}
       </div>
-    </section>`;
+    </div>`;
   }
 }
 
 function note({ heading, text }: CautionWords): TemplateResult {
-  return html`<section class="note-box" aria-labelledby="heading">
+  return html`<div class="note-box" role="group" aria-labelledby="heading">
     <div class="mark">${ICONS.note(30)}</div><div class="body"><h2 id="heading">${heading}</h2><p>${text}</p></div>
-  </section>`;
+  </div>`;
 }
 
 /** A bar to the rating's tick; what is over it is hollow and hatched. */

@@ -204,7 +204,7 @@ export class TagStrip extends LitElement {
   }
 
   #toDanger(): void {
-    const box = this.renderRoot.querySelector<LitElement>('ts-caution')?.renderRoot.querySelector<HTMLElement>('section');
+    const box = this.renderRoot.querySelector<LitElement>('ts-caution')?.renderRoot.querySelector<HTMLElement>('[role="group"]');
     box?.scrollIntoView({ block: 'center' });
     box?.focus({ preventScroll: true });
   }

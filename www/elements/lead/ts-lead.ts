@@ -23,7 +23,7 @@ export class TsLead extends LitElement {
     :host([folded]) { padding: 10px var(--margin); margin: 0 calc(-1 * var(--margin)); }
     .stale { border: 1.5px dashed var(--ink); background: var(--plate); padding: 10px 12px; display: flex; gap: 14px; align-items: center; margin-bottom: 10px; font-size: 1rem; font-weight: 500; }
     .hatched { margin: 0 calc(-1 * var(--margin)); padding: 8px var(--margin) 12px; }
-    .hatched .label, .hatched .figure, .hatched .sentence { color: var(--ink-2); width: fit-content; background: var(--paper); }
+    .hatched .label, .hatched .figure, .hatched .sentence { color: var(--ink-2); width: fit-content; max-width: 100%; background: var(--paper); }
     .hatched .label { font-weight: 600; }
     .hatched .figure { font-weight: 400; border-bottom: 2px dashed var(--edge); }
     .hatched .unit { font-weight: 400; }
