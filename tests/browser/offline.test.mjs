@@ -153,9 +153,9 @@ test('two copies of the site on one host keep out of each other', async () => {
 });
 
 test('an update that is killed, cut off, spoilt, half there or out of room leaves one whole release, and the next one comes in', async () => {
-  const { faults, anew } = await interrupt(SITE, 40);
+  const { faults, anew } = await interrupt(SITE, 16);
   assert.deepEqual(faults, []);
-  assert.ok(anew <= 4, `${anew} pages of some 150 had to be loaded anew`);
+  assert.ok(anew <= 3, `${anew} pages of some 60 had to be loaded anew`);
 });
 
 test('a newer release comes in at a press, where no other page of this one is open', async () => {
@@ -171,8 +171,10 @@ test('a newer release comes in at a press, where no other page of this one is op
   await press();
   await page.locator('ts-notice').filter({ hasText: 'Other pages of this site are open' }).waitFor();
   assert.deepEqual(await seen(page), { page: 'before', script: 'before' });
+  // Chromium lets no release in, for minutes, while a page that was closed had something still to come.
+  await second.waitForLoadState('networkidle');
   await second.close();
-  await page.reload();
+  await page.reload({ waitUntil: 'networkidle' });
   await settled(page);
   await press();
   await page.waitForFunction(() => document.documentElement.dataset.script === 'after');

@@ -22,12 +22,22 @@ export async function keepOnDevice(address: URL, app: TsApp): Promise<void> {
   registration.addEventListener('updatefound', watch);
 }
 
+/** Chromium lets a release in only when what closed pages asked for has ended, which can be minutes. */
+const LATE_MILLISECONDS = 4000;
+
 /** Asks the newer release in: the page is loaded anew with it. With another page open it stays where it is. */
 function takeIn(registration: ServiceWorkerRegistration, app: TsApp): void {
   const { port1, port2 } = new MessageChannel();
+  const refused = new AbortController();
+  // Before it is asked: the change of releases may be told sooner than the answer.
+  navigator.serviceWorker.addEventListener('controllerchange', () => { location.reload(); }, { once: true, signal: refused.signal });
   port1.onmessage = (event: MessageEvent<unknown>) => {
-    if (event.data !== true) app.say('othersOpen');
-    else navigator.serviceWorker.addEventListener('controllerchange', () => { location.reload(); }, { once: true });
+    if (event.data === true) {
+      setTimeout(() => { app.say('releaseLate'); }, LATE_MILLISECONDS);
+      return;
+    }
+    refused.abort();
+    app.say('othersOpen');
   };
   registration.waiting?.postMessage('come in', [port2]);
 }

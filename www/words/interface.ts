@@ -115,6 +115,7 @@ export const STATES = {
   offlineReady: 'Kept on this device: it works without a network from now on.',
   update: 'A newer release is here. It comes in once every page of this site has been closed; nothing you typed is lost.',
   othersOpen: 'Other pages of this site are open. Close them, and the newer release can come in.',
+  releaseLate: 'The newer release is let in, but the browser is not done with the old one. Close this page and open it again; nothing you typed is lost.',
   storageRefused: 'This browser keeps nothing for this page. Save to a file, or keep the link, before you close it.',
   storageFull: 'There is no room left to keep this build. Save it to a file.',
   otherTab: 'This build is open in another tab. What was changed last is what is kept.',
