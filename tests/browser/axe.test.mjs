@@ -21,13 +21,10 @@ const SCREENS = [
 /** The states with the most on the screen; the rest differ in structure, which no colour or width changes. */
 const FULLEST = ['everything unfolded', 'a value refused, the answers stale'];
 
-/** A field to open and spoil: the first of the drawing that a value can be typed into, or another that is worth more. */
+/** A field to open and spoil where it is worth more than the first part of the drawing that a value can be typed into. */
 const PARTS = { voice: 'plate_ohms', stage: 'cathode_ohms', filter: 'branches[0].farads' };
-const firstPart = (page) => page.evaluate(() => {
-  const all = (root) => [...root.querySelectorAll('*')].flatMap((each) => [each, ...(each.shadowRoot === null ? [] : all(each.shadowRoot))]);
-  const parts = all(document).filter((each) => each.matches('[data-field][tabindex="0"]') && each.getRootNode().host?.localName === 'ts-drawing');
-  return parts.map((each) => each.dataset.field).find((field) => /(ohms|farads|henries|volts|diameter)$/.test(field));
-});
+const firstPart = async (page) => (await page.locator('ts-drawing [data-field][tabindex="0"]').evaluateAll((parts) => parts.map(({ dataset }) => dataset.field)))
+  .find((field) => /(ohms|farads|henries|volts|diameter)$/.test(field));
 
 async function unfold(page) {
   for (const one of await page.locator('ts-disclosure button[aria-expanded="false"], summary').all()) await one.click({ timeout: 3000 }).catch(() => undefined);

@@ -12,6 +12,7 @@ import { cellsOf, labelsOf, nearest, tablesOf, tagsOf, viewOf, type View } from 
 import '../../drawings/ts-drawing.js';
 import '../answers/ts-answers.js';
 import type { TsDisclosure } from '../disclosure/ts-disclosure.js';
+import type { TsCaution } from '../caution/ts-caution.js';
 import '../caution/ts-caution.js';
 import '../lead/ts-lead.js';
 import type { TsOpenField } from '../open-field/ts-open-field.js';
@@ -161,11 +162,8 @@ export class TsCalculator extends LitElement {
 
   /** Leads to the first box of a kind. */
   #lead(severity: string): void {
-    const box = this.renderRoot.querySelector<LitElement>(`ts-caution[data-severity="${severity}"]`);
-    const inner = box?.renderRoot.querySelector<HTMLElement>('[role="group"]');
     const still = matchMedia('(prefers-reduced-motion: reduce)').matches;
-    inner?.scrollIntoView({ block: 'center', behavior: still ? 'instant' : 'smooth' });
-    inner?.focus({ preventScroll: true });
+    this.renderRoot.querySelector<TsCaution>(`ts-caution[data-severity="${severity}"]`)?.lead(still ? 'instant' : 'smooth');
   }
 
   #drawing() {

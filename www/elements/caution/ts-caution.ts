@@ -28,6 +28,13 @@ export class TsCaution extends LitElement {
     super.scheduleUpdate();
   }
 
+  /** Brings the box onto the screen and the focus to it. */
+  lead(behavior: ScrollBehavior = 'auto'): void {
+    const box = this.renderRoot.querySelector<HTMLElement>('[role="group"]');
+    box?.scrollIntoView({ block: 'center', behavior });
+    box?.focus({ preventScroll: true });
+  }
+
   protected override render(): unknown {
     if (this.caution === null) return nothing;
     const words = cautionWords(this.caution, this.inputs, this.way);

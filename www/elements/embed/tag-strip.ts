@@ -6,6 +6,7 @@ import '../../drawings/ts-drawing.js';
 import '../answers/ts-answers.js';
 import { besideOf } from '../calculator/part-view.js';
 import { Handlers } from '../calculator/handlers.js';
+import type { TsCaution } from '../caution/ts-caution.js';
 import '../caution/ts-caution.js';
 import '../disclosure/ts-disclosure.js';
 import type { TsDisclosure } from '../disclosure/ts-disclosure.js';
@@ -204,9 +205,7 @@ export class TagStrip extends LitElement {
   }
 
   #toDanger(): void {
-    const box = this.renderRoot.querySelector<LitElement>('ts-caution')?.renderRoot.querySelector<HTMLElement>('[role="group"]');
-    box?.scrollIntoView({ block: 'center' });
-    box?.focus({ preventScroll: true });
+    this.renderRoot.querySelector<TsCaution>('ts-caution')?.lead();
   }
 
   readonly #disclosed = (event: Event): void => {

@@ -62,25 +62,13 @@ async function collected(stream: MediaStream): Promise<Recording> {
   context.createMediaStreamSource(stream).connect(collector);
   await context.resume();
   let end = (): void => undefined;
-  const done = new Promise<Blob>((give) => {
-    end = () => {
-      end = () => undefined;
-      release(stream);
-      void context.close();
-      give(waveFile(joined(pieces), context.sampleRate));
-    };
+  const ended = new Promise<void>((give) => { end = give; });
+  const done = ended.then(() => {
+    release(stream);
+    void context.close();
+    return waveFile(pieces, context.sampleRate);
   });
-  return { done, end: () => { end(); } };
-}
-
-function joined(pieces: readonly Float32Array[]): Float32Array {
-  const all = new Float32Array(pieces.reduce((sum, { length }) => sum + length, 0));
-  let at = 0;
-  for (const piece of pieces) {
-    all.set(piece, at);
-    at += piece.length;
-  }
-  return all;
+  return { done, end };
 }
 
 function release(stream: MediaStream): void {

@@ -8,12 +8,13 @@ export async function wavOf(key: string, track: Rendered, levels: Levels, highes
   const context = new OfflineAudioContext(1, lead + track.samples.length, track.rate);
   const graph = new Graph(context, context.destination, new Map([[key, track]]), key, highest);
   graph.set(levels);
-  return waveFile((await context.startRendering()).getChannelData(0).subarray(lead), track.rate);
+  return waveFile([(await context.startRendering()).getChannelData(0).subarray(lead)], track.rate);
 }
 
-/** Samples as a WAV file of 16 bits and one channel. */
-export function waveFile(samples: Float32Array, rate: number): Blob {
-  return new Blob([header(samples.length, rate), whole(samples)], { type: 'audio/wav' });
+/** Samples, in one piece or many, as a WAV file of 16 bits and one channel. */
+export function waveFile(pieces: readonly Float32Array[], rate: number): Blob {
+  const count = pieces.reduce((sum, { length }) => sum + length, 0);
+  return new Blob([header(count, rate), ...pieces.map(whole)], { type: 'audio/wav' });
 }
 
 function whole(samples: Float32Array): ArrayBuffer {
