@@ -50,7 +50,9 @@ export async function buildSite(root, dist, { catalogue, pages }, engine) {
   put('for-your-page/index.html', pages.keepersPage(catalogue, assets, costs, check, wasm));
   for (const calculator of catalogue) {
     const preload = [...assets.preload, ...assets.wordsFor(calculator.id)];
-    put(`${calculator.id}/index.html`, pages.calculatorPage(calculator, catalogue, { ...assets, preload }));
+    const shelf = shelves.find(({ ids }) => ids.includes(calculator.id));
+    const fetched = shelf === undefined ? [wasm] : [`assets/${shelf.wasm.slice('./'.length)}`, table];
+    put(`${calculator.id}/index.html`, pages.calculatorPage(calculator, catalogue, { ...assets, preload, fetched }));
   }
   await sealRelease(root, site);
 }

@@ -153,7 +153,7 @@ test('a source that does not arrive is said, and asked for again by the next cal
 
 test('pageEngine takes the direct way where there is no Worker', async () => {
   assert.equal(typeof Worker, 'undefined');
-  const engine = pageEngine({ worker: () => { throw new Error('never'); }, wasm: () => bytes as unknown as URL });
+  const engine = pageEngine({ worker: () => { throw new Error('never'); }, source: () => bytes });
   assert.ok((await engine.catalogue()).length >= 5);
 });
 

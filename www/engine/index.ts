@@ -1,3 +1,4 @@
+import type { Source } from '../package/door.js';
 import type { BareCalculator, BareOutcome, BareReading, Figures } from '../package/kinds.js';
 import { AtHand } from './at-hand.js';
 import { ByWorker } from './by-worker.js';
@@ -103,9 +104,9 @@ class Fetched implements Transport {
 /** Twenty seconds of sound on a slow phone. */
 const LONG_MILLISECONDS = 60_000;
 
-/** Where the built files of an engine are. */
+/** An engine as built: compiled or where it is, and a worker that has been sent it. */
 export interface Built {
-  readonly wasm: () => URL;
+  readonly source: () => Source | Promise<Source>;
   readonly worker: () => Worker;
 }
 
@@ -117,7 +118,7 @@ export interface BuiltPart extends Built {
 
 /** The engine of a page: in a worker where there can be one, else in the page; a part of it first where there is one. */
 export function pageEngine(whole: Built, part?: BuiltPart): Engine {
-  const direct = ({ wasm }: Built) => (): Transport => new Fetched(async () => new (await import('./direct.js')).Direct(wasm));
+  const direct = ({ source }: Built) => (): Transport => new Fetched(async () => new (await import('./direct.js')).Direct(source));
   if (typeof Worker === 'undefined') return new Engine(direct(whole)());
   const all = (): Transport => new ByWorker(whole.worker);
   const sound = (): Transport => new ByWorker(whole.worker, LONG_MILLISECONDS);

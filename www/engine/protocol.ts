@@ -1,3 +1,4 @@
+import type { Source } from '../package/door.js';
 import type { BareCalculator, BareOutcome, BareProblem, BareReading, Figures, Rendered } from '../package/kinds.js';
 
 /** The values one preferred step away from a figure. */
@@ -25,6 +26,11 @@ export interface Asked {
   readonly number: number;
   readonly name: Name;
   readonly args: readonly unknown[];
+}
+
+/** What a worker is told before any call: the engine, compiled, or where it is. */
+export interface Sent {
+  readonly source: Source;
 }
 
 /** What comes back: what the call gives, what is wrong with its inputs, or that the engine is lost. */

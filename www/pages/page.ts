@@ -9,6 +9,8 @@ export interface Assets {
   readonly script: string;
   /** What the script imports at once. */
   readonly preload: readonly string[];
+  /** What the script fetches as soon as it runs. */
+  readonly fetched?: readonly string[];
   readonly style: string;
   /** The hash of the script that makes the element for other pages. */
   readonly element: string;
@@ -63,7 +65,7 @@ function frame({ title, summary, root, body }: Frame, assets: Assets, attributes
 <link rel="manifest" href="${root}/tagstrip.webmanifest">
 <link rel="stylesheet" href="${root}/${assets.style}">
 ${[assets.script, ...assets.preload].map((name) => `<link rel="modulepreload" href="${root}/${name}">`).join('\n')}
-<script type="module" src="${root}/${assets.script}"></script>
+${(assets.fetched ?? []).map((name) => `<link rel="preload" as="fetch" crossorigin href="${root}/${name}">\n`).join('')}<script type="module" src="${root}/${assets.script}"></script>
 </head>
 <body>
 <ts-app id="main" ${attributes} release="${assets.release}" element="${assets.element}">

@@ -1,5 +1,7 @@
 import '../elements/app/ts-app.js';
 import { pageEngine, type Built, type BuiltPart } from '../engine/index.js';
+import type { Sent } from '../engine/protocol.js';
+import type { Source } from '../package/door.js';
 import type { BareCalculator } from '../package/kinds.js';
 import { keepOnDevice } from './releases.js';
 import { scriptAddress } from './trusted.js';
@@ -10,10 +12,25 @@ declare const WASM: string;
 declare const SHELVES: readonly { readonly ids: readonly string[]; readonly wasm: string }[];
 declare const CATALOGUE: string;
 
-const built = (wasm: string): Built => ({
-  wasm: () => new URL(wasm, import.meta.url),
-  worker: () => new Worker(scriptAddress(`${WORKER}?${wasm}`), { type: 'module' }),
-});
+/** Compiled while it comes in, once for the page and its workers; where that cannot be, each is told the address. */
+function built(wasm: string): Built {
+  const address = new URL(wasm, import.meta.url).href;
+  let compiled: Promise<WebAssembly.Module> | undefined;
+  const source = (): Promise<Source> => {
+    compiled ??= WebAssembly.compileStreaming(fetch(address));
+    return compiled.catch(() => {
+      compiled = undefined;
+      return address;
+    });
+  };
+  const worker = (): Worker => {
+    const made = new Worker(scriptAddress(WORKER), { type: 'module' });
+    const send = (sent: Sent): void => made.postMessage(sent);
+    source().then((found) => send({ source: found })).catch(() => send({ source: address }));
+    return made;
+  };
+  return { source, worker };
+}
 
 const catalogue = async (): Promise<readonly BareCalculator[]> => {
   const response = await fetch(new URL(CATALOGUE, import.meta.url));
