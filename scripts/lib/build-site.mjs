@@ -6,6 +6,7 @@ import { build } from 'esbuild';
 
 import { brotli } from './sizes.mjs';
 import { buildElement } from './build-element.mjs';
+import { firstInOne } from './first-in-one.mjs';
 import { hash, sealRelease, version } from './release.mjs';
 import { wordsApart } from './words-apart.mjs';
 
@@ -40,7 +41,7 @@ export async function buildSite(root, dist, { catalogue, pages }, engine) {
     const [stem, ending] = name.split('.');
     return [stem, named(stem, ending, readFileSync(join(root, 'www/pages/icons', name)))];
   }));
-  const assets = { ...page, style, element, release: version(root), icon: icons.icon, touchIcon: icons['icon-180'] };
+  const assets = { ...page, preload: [], style, element, release: version(root), icon: icons.icon, touchIcon: icons['icon-180'] };
   put('tagstrip.webmanifest', pages.manifest(icons));
   put('index.html', pages.indexPage(catalogue, assets));
   put('how-we-know/index.html', pages.knownPage(catalogue, assets, readFileSync(join(root, 'www/pages/tubes.tsv'), 'utf8')));
@@ -49,7 +50,7 @@ export async function buildSite(root, dist, { catalogue, pages }, engine) {
   const costs = { element: weighed('element.js'), frame: weighed('frame/index.html'), frameScripts: weighed('frame/holder.js') };
   put('for-your-page/index.html', pages.keepersPage(catalogue, assets, costs, check, wasm));
   for (const calculator of catalogue) {
-    const preload = [...assets.preload, ...assets.wordsFor(calculator.id)];
+    const preload = assets.wordsFor(calculator.id);
     const shelf = shelves.find(({ ids }) => ids.includes(calculator.id));
     const fetched = shelf === undefined ? [wasm] : [`assets/${shelf.wasm.slice('./'.length)}`, table];
     put(`${calculator.id}/index.html`, pages.calculatorPage(calculator, catalogue, { ...assets, preload, fetched }));
@@ -60,20 +61,25 @@ export async function buildSite(root, dist, { catalogue, pages }, engine) {
 /** The page's script in pieces: the first is all that the first answers need, the rest is fetched behind them. */
 async function parts(root, outdir, define) {
   const made = await build({
-    ...COMMON, write: true, metafile: true, absWorkingDir: root, define, outdir, splitting: true,
+    ...COMMON, metafile: true, absWorkingDir: root, define, outdir, splitting: true,
     entryPoints: { page: 'www/pages/start.ts' }, entryNames: '[name]-[hash]', chunkNames: '[name]-[hash]', plugins: [wordsApart],
   });
-  const outputs = Object.entries(made.metafile.outputs).map(([path, output]) => ({ name: `assets/${path.split('/').at(-1)}`, ...output }));
+  const nameOf = (path) => path.split('/').at(-1);
+  const outputs = Object.entries(made.metafile.outputs).map(([path, output]) => ({ name: nameOf(path), ...output }));
   const at = (entry) => outputs.find(({ entryPoint }) => entryPoint === entry);
-  const imported = ({ imports }) => imports.filter(({ kind }) => kind === 'import-statement').map(({ path }) => `assets/${path.split('/').at(-1)}`);
+  const imported = ({ imports }) => imports.filter(({ kind }) => kind === 'import-statement').map(({ path }) => nameOf(path));
   const first = at('www/pages/start.ts');
   const early = imported(first);
+  const texts = new Map(made.outputFiles.map(({ path, text }) => [nameOf(path), text]));
+  const exported = (name) => outputs.find((output) => output.name === name).exports;
+  mkdirSync(outdir, { recursive: true });
+  for (const [name, text] of await firstInOne(texts, first.name, early, exported, COMMON)) writeFileSync(join(outdir, name), text);
   /** What the page of a calculator needs at once: its words, and what they are made with. */
   const wordsFor = (id) => {
     const words = at(`www/words/${id}.ts`);
-    return words === undefined ? [] : [words.name, ...imported(words)].filter((name) => name !== first.name && !early.includes(name));
+    return words === undefined ? [] : [words.name, ...imported(words)].filter((name) => name !== first.name && !early.includes(name)).map((name) => `assets/${name}`);
   };
-  return { script: first.name, preload: early, wordsFor };
+  return { script: `assets/${first.name}`, wordsFor };
 }
 
 const beside = (name) => JSON.stringify(`./${name.slice('assets/'.length)}`);

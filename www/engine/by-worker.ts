@@ -38,6 +38,16 @@ export class ByWorker implements Transport {
     });
   }
 
+  /** Makes the worker before the first call, so that it is ready by then. */
+  begin(): this {
+    try {
+      this.#opened();
+    } catch {
+      // The first call meets the same and tells it.
+    }
+    return this;
+  }
+
   /** Ends the worker; everything that waits is told. */
   end(why: string): void {
     this.#worker?.terminate();

@@ -124,6 +124,6 @@ export function pageEngine(whole: Built, part?: BuiltPart): Engine {
   const sound = (): Transport => new ByWorker(whole.worker, LONG_MILLISECONDS);
   if (part === undefined) return new Engine(all(), direct(whole), new AtHand(direct(whole)), sound);
   const { ids, catalogue } = part;
-  const parted = new Parted({ part: new ByWorker(part.worker), ids, whole: all, catalogue });
+  const parted = new Parted({ part: new ByWorker(part.worker).begin(), ids, whole: all, catalogue });
   return new Engine(parted, direct(whole), new AtHand(direct(part), ids), sound);
 }

@@ -7,7 +7,7 @@ import { SAY, wordsOf } from '../words/index.js';
 /** What a page loads, relative to the site's root. */
 export interface Assets {
   readonly script: string;
-  /** What the script imports at once. */
+  /** What the script imports as soon as it runs. */
   readonly preload: readonly string[];
   /** What the script fetches as soon as it runs. */
   readonly fetched?: readonly string[];

@@ -1,0 +1,29 @@
+// Makes one script of the first and all that it imports at once. Split off for what comes later, those would be a dozen
+// files of a few bytes, each a way there and back on a slow line; what comes later imports them from the first instead.
+import { build } from 'esbuild';
+
+/** `outputs`: the text of each script of a build by its name; `exported`: the names it gives. The new texts, by name. */
+export async function firstInOne(outputs, first, early, exported, options) {
+  const own = (name, given) => `${name.replaceAll(/\W/g, '_')}_${given}`;
+  const gives = early.map((name) => `export { ${exported(name).map((given) => `${given} as ${own(name, given)}`).join(', ')} } from './${name}';`);
+  const made = await build({
+    ...options, write: false, stdin: { contents: [`import './${first}';`, ...gives].join('\n'), resolveDir: '/' },
+    plugins: [{
+      name: 'built',
+      setup({ onResolve, onLoad }) {
+        onResolve({ filter: /^\.\// }, ({ path, kind }) => (kind === 'dynamic-import' ? { path, external: true } : { path: path.slice(2), namespace: 'built' }));
+        onLoad({ filter: /.*/, namespace: 'built' }, ({ path }) => ({ contents: outputs.get(path), loader: 'js' }));
+      },
+    }],
+  });
+  const rest = [...outputs].filter(([name]) => name !== first && !early.includes(name));
+  return new Map([[first, made.outputFiles[0].text], ...rest.map(([name, text]) => [name, early.reduce((so, each) => fromFirst(so, each), text)])]);
+
+  /** The imports of a script that is in the first now. */
+  function fromFirst(text, name) {
+    const file = name.replaceAll('.', '\\.');
+    return text
+      .replaceAll(new RegExp(`import\\{([^{}]*)\\}from"\\./${file}"`, 'g'), (_, names) => `import{${names.split(',').map((each) => own(name, each)).join(',')}}from"./${first}"`)
+      .replaceAll(new RegExp(`import"\\./${file}";?`, 'g'), '');
+  }
+}
