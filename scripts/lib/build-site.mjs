@@ -41,7 +41,7 @@ export async function buildSite(root, dist, { catalogue, pages }, engine) {
     const [stem, ending] = name.split('.');
     return [stem, named(stem, ending, readFileSync(join(root, 'www/pages/icons', name)))];
   }));
-  const assets = { ...page, preload: [], style, element, release: version(root), icon: icons.icon, touchIcon: icons['icon-180'] };
+  const assets = { ...page, preload: [], early: named('early', 'js', await script('www/pages/early.ts')), style, element, release: version(root), icon: icons.icon, touchIcon: icons['icon-180'] };
   put('tagstrip.webmanifest', pages.manifest(icons));
   put('index.html', pages.indexPage(catalogue, assets));
   put('how-we-know/index.html', pages.knownPage(catalogue, assets, readFileSync(join(root, 'www/pages/tubes.tsv'), 'utf8')));

@@ -19,11 +19,17 @@ export async function firstInOne(outputs, first, early, exported, options) {
   const rest = [...outputs].filter(([name]) => name !== first && !early.includes(name));
   return new Map([[first, made.outputFiles[0].text], ...rest.map(([name, text]) => [name, early.reduce((so, each) => fromFirst(so, each), text)])]);
 
+  /** `a`, or `a as b`, of a file that is in the first now. */
+  function renamed(name, each) {
+    const [given, called = given] = each.trim().split(/\s+as\s+/);
+    return `${own(name, given)} as ${called}`;
+  }
+
   /** The imports of a script that is in the first now. */
   function fromFirst(text, name) {
     const file = name.replaceAll('.', '\\.');
     return text
-      .replaceAll(new RegExp(`import\\{([^{}]*)\\}from"\\./${file}"`, 'g'), (_, names) => `import{${names.split(',').map((each) => own(name, each)).join(',')}}from"./${first}"`)
-      .replaceAll(new RegExp(`import"\\./${file}";?`, 'g'), '');
+      .replaceAll(new RegExp(`import\\s*\\{([^{}]*)\\}\\s*from\\s*"\\./${file}"`, 'g'), (_, names) => `import{${names.split(',').map((each) => renamed(name, each)).join(',')}}from"./${first}"`)
+      .replaceAll(new RegExp(`import\\s*"\\./${file}";?`, 'g'), '');
   }
 }

@@ -11,6 +11,8 @@ export interface Assets {
   readonly preload: readonly string[];
   /** What the script fetches as soon as it runs. */
   readonly fetched?: readonly string[];
+  /** A small script that asks for that before. */
+  readonly early: string;
   readonly style: string;
   /** The hash of the script that makes the element for other pages. */
   readonly element: string;
@@ -65,7 +67,7 @@ function frame({ title, summary, root, body }: Frame, assets: Assets, attributes
 <link rel="manifest" href="${root}/tagstrip.webmanifest">
 <link rel="stylesheet" href="${root}/${assets.style}">
 ${[assets.script, ...assets.preload].map((name) => `<link rel="modulepreload" href="${root}/${name}">`).join('\n')}
-${(assets.fetched ?? []).map((name) => `<link rel="preload" as="fetch" crossorigin href="${root}/${name}">\n`).join('')}<script type="module" src="${root}/${assets.script}"></script>
+${early(assets, root)}<script type="module" src="${root}/${assets.script}"></script>
 </head>
 <body>
 <ts-app id="main" ${attributes} release="${assets.release}" element="${assets.element}">
@@ -74,6 +76,11 @@ ${body}
 </body>
 </html>
 `;
+}
+
+function early({ early: script, fetched }: Assets, root: string): string {
+  if (fetched === undefined) return '';
+  return `<script type="module" async src="${root}/${script}" data-fetch="${fetched.map((name) => `${root}/${name}`).join(' ')}"></script>\n`;
 }
 
 function rowsText(rows: readonly Row[], depth = 0): string {
