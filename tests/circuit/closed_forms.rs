@@ -156,3 +156,12 @@ fn what_cannot_be_is_said_with_its_node() {
     assert!(phasors.volts(at(&shunt, "o")).magnitude() < 1e-12);
     near(phasors.volts(at(&shunt, "x")).im, -0.02, 1e-12);
 }
+
+#[test]
+fn decibels_are_the_logarithm_of_the_distance_however_near_or_far() {
+    for power in [-300, -154, -141, -139, -20, 0, 3, 139, 141, 300] {
+        let size = 10f64.powi(power);
+        near(Complex::new(3.0 * size, -4.0 * size).decibels(), 20.0 * (f64::from(power) + 5f64.log10()), 1e-15);
+    }
+    assert_eq!(Complex::ZERO.decibels(), f64::NEG_INFINITY);
+}

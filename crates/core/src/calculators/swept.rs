@@ -9,9 +9,9 @@ use crate::{
     value::Scale,
 };
 
-/// 20·log of the volts at `node` for an emf of 1 V; minus infinity where nothing passes.
+/// Decibels of the volts at `node` for an emf of 1 V; minus infinity where nothing passes.
 pub(super) fn decibels(response: &mut Response, node: NodeId, hertz: f64) -> Result<f64, Fault> {
-    Ok(20.0 * libm::log10(response.at(hertz)?.volts(node).magnitude()))
+    Ok(response.at(hertz)?.volts(node).decibels())
 }
 
 /// The level of `node` at `points` frequencies evenly along log frequency; where nothing passes there is no point. Its

@@ -60,6 +60,18 @@ impl Complex {
         if (1e-280..1e280).contains(&square) { libm::sqrt(square) } else { libm::hypot(self.re, self.im) }
     }
 
+    /// Twenty times the common logarithm of the magnitude; of zero, minus infinity. It takes no root, which is slow where
+    /// the machine's own may not be used.
+    #[must_use]
+    pub fn decibels(self) -> f64 {
+        let square = self.square();
+        if (1e-280..1e280).contains(&square) {
+            10.0 * libm::log10(square)
+        } else {
+            20.0 * libm::log10(self.magnitude())
+        }
+    }
+
     /// Natural logarithm of the magnitude; of zero, that of the smallest number there is (about -744).
     #[must_use]
     pub fn ln_magnitude(self) -> f64 {

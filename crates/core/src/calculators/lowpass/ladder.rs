@@ -123,6 +123,6 @@ impl Ladder {
         let circuit = self.at(hertz);
         let mut response: Response = circuit.response(&self.dc)?;
         let phasors = response.at(hertz)?;
-        Ok(20.0 * libm::log10(phasors.volts(self.output).magnitude()))
+        Ok(phasors.volts(self.output).decibels())
     }
 }
