@@ -157,7 +157,9 @@ fn what_cannot_be_is_said_with_its_node() {
     near(phasors.volts(at(&shunt, "x")).im, -0.02, 1e-12);
 }
 
-#[test]
+/// The definition, at sizes whose square is in range and out of it.
+#[cfg_attr(target_arch = "wasm32", wasm_bindgen_test)]
+#[cfg_attr(not(target_arch = "wasm32"), test)]
 fn decibels_are_the_logarithm_of_the_distance_however_near_or_far() {
     for power in [-300, -154, -141, -139, -20, 0, 3, 139, 141, 300] {
         let size = 10f64.powi(power);
