@@ -4,6 +4,7 @@ import type { Sent } from '../engine/protocol.js';
 import type { Source } from '../package/door.js';
 import type { BareCalculator } from '../package/kinds.js';
 import { keepOnDevice } from './releases.js';
+import { take } from './soon.js';
 import { scriptAddress } from './trusted.js';
 
 /** Names of the built files, relative to this script. Filled in by the build. */
@@ -17,7 +18,7 @@ function built(wasm: string): Built {
   const address = new URL(wasm, import.meta.url).href;
   let compiled: Promise<WebAssembly.Module> | undefined;
   const source = (): Promise<Source> => {
-    compiled ??= WebAssembly.compileStreaming(fetch(address));
+    compiled ??= WebAssembly.compileStreaming(take(address));
     return compiled.catch(() => {
       compiled = undefined;
       return address;
@@ -33,7 +34,7 @@ function built(wasm: string): Built {
 }
 
 const catalogue = async (): Promise<readonly BareCalculator[]> => {
-  const response = await fetch(new URL(CATALOGUE, import.meta.url));
+  const response = await take(new URL(CATALOGUE, import.meta.url).href);
   return (await response.json()) as readonly BareCalculator[];
 };
 

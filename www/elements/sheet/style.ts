@@ -27,15 +27,15 @@ export const sheetStyle = css`
   @media print { :host { width: 100%; } }
   table { border-collapse: collapse; width: 100%; font-size: 10pt; }
   th, td { text-align: left; padding: 0 1.2mm 0 0; height: 7.2mm; vertical-align: middle; font-weight: 400; white-space: nowrap; }
-  .parts th, .parts td { height: 6.6mm; }
+  .parts th, .parts td { height: 6.1mm; }
   th.wrap, td.wrap { white-space: normal; line-height: 1.15; }
   thead th { font-weight: 700; border-bottom: 1pt solid #000; height: 6.4mm; }
   tbody tr > * { border-bottom: 0.6pt solid #000; }
   .parts th[scope="row"] { font-weight: 700; }
   tr { break-inside: avoid; }
   .note { font-size: 9.5pt; color: #000; padding-top: 1mm; }
-  .flow { columns: 2; column-gap: 7mm; margin-top: 3mm; }
-  footer { display: flex; justify-content: space-between; gap: 8mm; border-top: 0.9pt solid #000; margin-top: 3mm; padding-top: 1.4mm; font-size: 9.5pt; break-inside: avoid; }
+  .flow { columns: 2; column-gap: 7mm; margin-top: 2mm; }
+  footer { display: flex; justify-content: space-between; gap: 8mm; border-top: 0.9pt solid #000; margin-top: 2mm; padding-top: 1mm; font-size: 9.5pt; break-inside: avoid; }
   footer p:last-child { white-space: nowrap; }
   .limits { font-size: 10.5pt; padding-top: 2mm; }
 `;
