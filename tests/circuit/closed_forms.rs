@@ -165,5 +165,5 @@ fn decibels_are_the_logarithm_of_the_distance_however_near_or_far() {
         let size = 10f64.powi(power);
         near(Complex::new(3.0 * size, -4.0 * size).decibels(), 20.0 * (f64::from(power) + 5f64.log10()), 1e-15);
     }
-    assert_eq!(Complex::ZERO.decibels(), f64::NEG_INFINITY);
+    assert!(Complex::ZERO.decibels() < f64::MIN);
 }

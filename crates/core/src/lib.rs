@@ -1,7 +1,7 @@
 //! The engine of Tagstrip: what a home-built vacuum-tube station does, worked out before it is soldered.
 //!
-//! Pure and repeatable: no I/O, no clock, no standard library, and elementary functions from `libm` alone, so that
-//! the same inputs give the same bits on every machine.
+//! Pure and repeatable: no I/O, no clock, no standard library, elementary functions from `libm` alone, and square roots
+//! as every machine rounds them, so that the same inputs give the same bits everywhere.
 //!
 //! - [`value`]: what goes in and comes out: values, field tables, problems;
 //! - [`quantity`]: reading figures as people write them, preferred values, markings;
@@ -23,6 +23,7 @@ pub mod coil;
 pub mod hearing;
 pub mod network;
 pub mod quantity;
+mod root;
 mod text;
 pub mod tube;
 pub mod value;

@@ -55,7 +55,7 @@ fn halve<E>(
     short: &mut impl FnMut(f64) -> Result<f64, E>,
 ) -> Result<f64, E> {
     for _ in 0..60 {
-        let middle = libm::sqrt(low * high);
+        let middle = crate::root::sqrt(low * high);
         if middle <= low || middle >= high {
             break;
         }
@@ -65,5 +65,5 @@ fn halve<E>(
             high = middle;
         }
     }
-    Ok(libm::sqrt(low * high))
+    Ok(crate::root::sqrt(low * high))
 }

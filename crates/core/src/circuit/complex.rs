@@ -57,7 +57,7 @@ impl Complex {
     #[must_use]
     pub fn magnitude(self) -> f64 {
         let square = self.square();
-        if (1e-280..1e280).contains(&square) { libm::sqrt(square) } else { libm::hypot(self.re, self.im) }
+        if (1e-280..1e280).contains(&square) { crate::root::sqrt(square) } else { libm::hypot(self.re, self.im) }
     }
 
     /// Twenty times the common logarithm of the magnitude; of zero, minus infinity. It takes no root, which is slow where

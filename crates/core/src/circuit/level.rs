@@ -67,7 +67,7 @@ impl Response {
         per_decade: u32,
     ) -> Result<Sweep<impl FnMut(f64) -> Result<Level, Fault> + use<'_>>, Fault> {
         let pairs = self.coils.iter().flat_map(|(_, henries, _)| {
-            self.capacitors.iter().map(move |(_, farads)| 1.0 / (2.0 * PI * libm::sqrt(henries * farads)))
+            self.capacitors.iter().map(move |(_, farads)| 1.0 / (2.0 * PI * crate::root::sqrt(henries * farads)))
         });
         let resonances: Vec<f64> = pairs.filter(|hertz| hertz.is_finite()).collect();
         Sweep::new(least, most, per_decade, &resonances, move |hertz| self.level(hertz, node))

@@ -96,7 +96,7 @@ impl Network {
                 Kind::Coupled { henries: [one, other], coupling } if mode == Mode::Ac => {
                     // The inverse of the matrix of inductances, as six branches; two pairs are negative.
                     let left = 1.0 - coupling * coupling;
-                    let across = libm::sqrt(one * other) * left / coupling;
+                    let across = crate::root::sqrt(one * other) * left / coupling;
                     for (first, second, henries) in [
                         (0, 1, one * left),
                         (2, 3, other * left),

@@ -13,7 +13,7 @@ pub(super) fn first_and_difference(k: f64, complement: f64) -> (f64, f64) {
     for _ in 0..40 {
         sum += weight * c * c;
         weight += weight;
-        (a, b, c) = (0.5 * (a + b), libm::sqrt(a * b), 0.5 * (a - b));
+        (a, b, c) = (0.5 * (a + b), crate::root::sqrt(a * b), 0.5 * (a - b));
         if c <= 1e-9 * a {
             break;
         }

@@ -45,7 +45,7 @@ const H: [(f64, f64); 33] = [
 #[must_use]
 pub fn self_farads(diameter: f64, length: f64) -> f64 {
     let ratio = length / diameter;
-    let formula = |ratio: f64| 0.1126 * ratio + 0.08 + 0.27 / libm::sqrt(ratio);
+    let formula = |ratio: f64| 0.1126 * ratio + 0.08 + 0.27 / crate::root::sqrt(ratio);
     let [first, .., last] = H;
     let picofarads = if ratio <= first.0 {
         first.1 * formula(ratio) / formula(first.0)

@@ -10,7 +10,7 @@ use super::elliptic::first_and_difference;
 /// L. Lorenz, Annalen der Physik 7 (1879); E. B. Rosa and F. W. Grover, Bulletin of the Bureau of Standards 8 (1911).
 #[must_use]
 pub fn nagaoka(ratio: f64) -> f64 {
-    let across = libm::sqrt(1.0 + ratio * ratio);
+    let across = crate::root::sqrt(1.0 + ratio * ratio);
     let (k, complement) = (1.0 / across, ratio / across);
     let (first, difference) = first_and_difference(k, complement);
     let square = complement * complement;

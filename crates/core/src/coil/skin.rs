@@ -12,7 +12,7 @@ pub fn copper_ohm_metres(celsius: f64) -> f64 {
 /// Skin depth in metres: √(ρ/(π·f·µ0)).
 #[must_use]
 pub fn skin_depth(ohm_metres: f64, hertz: f64) -> f64 {
-    libm::sqrt(ohm_metres / (core::f64::consts::PI * hertz * MU))
+    crate::root::sqrt(ohm_metres / (core::f64::consts::PI * hertz * MU))
 }
 
 /// What alternating current makes of a round wire.

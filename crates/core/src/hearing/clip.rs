@@ -20,5 +20,5 @@ pub fn spoken_rms(samples: &[f64], rate: f64) -> f64 {
     let least = loudest * libm::pow(10.0, -0.1 * PAUSE_DB);
     let spoken = powers.iter().filter(|(power, _)| *power >= least && *power > 0.0);
     let (energy, count) = spoken.fold((0.0, 0), |(sum, count), (power, len)| (sum + power * *len as f64, count + len));
-    if count == 0 { 0.0 } else { libm::sqrt(energy / count as f64) }
+    if count == 0 { 0.0 } else { crate::root::sqrt(energy / count as f64) }
 }

@@ -16,7 +16,7 @@ pub fn a_weighting_db(hertz: f64) -> f64 {
 fn passed(hertz: f64) -> f64 {
     let [f1, f2, f3, f4] = POLES.map(|pole| hertz * hertz + pole * pole);
     let square = hertz * hertz;
-    square * square / (f1 * libm::sqrt(f2 * f3) * f4)
+    square * square / (f1 * crate::root::sqrt(f2 * f3) * f4)
 }
 
 /// The exact middle of the one-third octave that is nominally at `nominal` hertz: 10^(n/10).

@@ -43,7 +43,7 @@ impl Link {
             coil_ohms: load_ohms * q / (1.0 + q * q),
             link_ohms,
             output_ohms,
-            coupling: 1.0 / libm::sqrt(q * link_q),
+            coupling: 1.0 / crate::root::sqrt(q * link_q),
         })
     }
 }

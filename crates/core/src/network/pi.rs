@@ -80,7 +80,7 @@ impl Pi {
         if step <= 0.0 {
             return Err(NoNetwork::Middle);
         }
-        let l_q = libm::sqrt(step);
+        let l_q = crate::root::sqrt(step);
         let second = l_q * antenna.ohms - antenna.reactance;
         if second <= 0.0 {
             return Err(NoNetwork::Reactance);
@@ -97,7 +97,7 @@ impl Pi {
         if step < 0.0 {
             return Err(NoNetwork::LowQ);
         }
-        let output = libm::sqrt(step);
+        let output = crate::root::sqrt(step);
         let output_siemens = output / beside - own;
         if output_siemens <= 0.0 {
             return Err(NoNetwork::Reactance);
@@ -121,7 +121,7 @@ impl Pi {
         if room < 0.0 {
             return None;
         }
-        let left = (1.0 + libm::sqrt(room)) / (2.0 * self.input_siemens);
+        let left = (1.0 + crate::root::sqrt(room)) / (2.0 * self.input_siemens);
         Some((left + capacitive, (series * series + left * left) / series))
     }
 }
@@ -136,7 +136,7 @@ fn input_q(load_ohms: f64, beside: f64, sum: f64, share: f64, counts: Counts, q:
     let ratio = beside / load_ohms;
     let (a, b, c) = (ratio - share * share, share * share * sum, ratio - 1.0 - share * share * sum * sum);
     let root = b * b - a * c;
-    let input = -c / (b + libm::sqrt(f64::max(root, 0.0)));
+    let input = -c / (b + crate::root::sqrt(f64::max(root, 0.0)));
     if root < 0.0 || !(0.0..=sum).contains(&input) {
         return Err(NoNetwork::LowQ);
     }

@@ -73,7 +73,7 @@ impl Emission {
     fn plenty(drive: f64) -> Self {
         let mut volts = drive;
         for _ in 0..STEPS {
-            let root = libm::sqrt(volts);
+            let root = crate::root::sqrt(volts);
             let current = volts * (root + LINEAR);
             let off = volts + THERMAL * libm::log(current) - drive;
             let slope = 1.0 + THERMAL * (1.5 * root + LINEAR) / current;
@@ -83,7 +83,7 @@ impl Emission {
                 break;
             }
         }
-        Self { root: libm::sqrt(volts), volts }
+        Self { root: crate::root::sqrt(volts), volts }
     }
 
     /// By Newton in ln E, which the exponential foot makes nearly straight.

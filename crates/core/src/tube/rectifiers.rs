@@ -40,7 +40,7 @@ impl RectifierTube {
     #[must_use]
     pub fn perveance(&self) -> f64 {
         let (volts, amps) = self.drop;
-        amps / (volts * libm::sqrt(volts))
+        amps / (volts * crate::root::sqrt(volts))
     }
 
     /// Seconds until it passes current: a cathode needs eleven (makers' sheets), a filament two (common practice, no

@@ -173,7 +173,7 @@ impl GridPull {
             (Self::SOFT * log, e / (1.0 + e))
         };
         let whole = pull + plate_volts / mu;
-        let share = Self::MOST * libm::sqrt(pull / whole);
+        let share = Self::MOST * crate::root::sqrt(pull / whole);
         let half = 0.5 * share / whole;
         Self { share, by_grid: half * (plate_volts / mu) / pull * open, by_plate: -half / mu }
     }

@@ -59,7 +59,7 @@ fn read(circuit: &Circuit, rest: &DcPoint, point: Point, meter_ohms: f64) -> Res
 pub(in crate::calculators) fn banded(name: String, pin: Option<String>, nominal: f64, reaches: &[f64]) -> TestPoint {
     let squares: f64 = reaches.iter().map(|reach| reach * reach / 3.0).sum();
     let limit: f64 = reaches.iter().sum();
-    let deviation = libm::sqrt(squares);
+    let deviation = crate::root::sqrt(squares);
     let (outside, usual) = (f64::min(OUTSIDE * deviation, limit), f64::min(USUAL * deviation, limit));
     TestPoint {
         name,

@@ -94,8 +94,9 @@ pub(super) fn answer(coil: &Coil, outcome: &mut Outcome) {
         outcome.answer_if("stray_farads", correction.stray);
         outcome.answer("corrected_turns", coil.corrected_turns());
     }
-    let core =
-        inputs.maybe("core_henries").map(|core| libm::sqrt(inputs.maybe("henries").unwrap_or(coil.henries) / core));
+    let core = inputs
+        .maybe("core_henries")
+        .map(|core| crate::root::sqrt(inputs.maybe("henries").unwrap_or(coil.henries) / core));
     outcome.answer_if("core_turns", core);
     outcome.answer("template", template(coil));
 }
@@ -120,7 +121,7 @@ fn link_answers(coil: &Coil, links: f64, outcome: &mut Outcome) {
     let link = crate::coil::Winding::new(diameter, pitch, make.wire, coil.skin.inner, links);
     let henries = link.henries(links);
     let mutual = coil.winding.to_link(coil.turns, diameter, links, beside);
-    outcome.answer("link_coupling", mutual / libm::sqrt(henries * coil.henries));
+    outcome.answer("link_coupling", mutual / crate::root::sqrt(henries * coil.henries));
     outcome.answer("link_henries", henries);
 }
 

@@ -14,7 +14,7 @@ pub(super) struct Tapped {
 pub(super) fn tapped(winding: &Winding, turns: f64, tap: f64, shorted: bool) -> Tapped {
     let (below, above) = (winding.section(0.0, tap), winding.section(tap, turns));
     let mutual = winding.across_tap(tap, turns);
-    let coupling = mutual / libm::sqrt(below * above);
+    let coupling = mutual / crate::root::sqrt(below * above);
     Tapped { henries: if shorted { below - mutual * mutual / above } else { below }, coupling }
 }
 

@@ -55,7 +55,7 @@ impl Coil<'_> {
     }
 
     pub fn self_resonant_hertz(&self) -> f64 {
-        0.5 / (core::f64::consts::PI * libm::sqrt(self.henries * self.self_farads()))
+        0.5 / (core::f64::consts::PI * crate::root::sqrt(self.henries * self.self_farads()))
     }
 
     /// Inductance at another frequency: only the wire's inside changes.

@@ -29,7 +29,7 @@ pub(super) fn work(inputs: &Inputs, want: Want) -> Result<Outcome, Vec<Problem>>
     let phasors = solved(response.at(carrier))?;
     let watts = inputs.number("carrier_watts");
     let through = phasors.volts(ladder.output).magnitude();
-    let scale = libm::sqrt(2.0 * watts * inputs.number("ohms")) / through;
+    let scale = crate::root::sqrt(2.0 * watts * inputs.number("ohms")) / through;
     let reflected = (phasors.volts(ladder.input) - Complex::real(1.0)).square();
     let stressed = Stressed { circuit: &circuit, phasors, scale, peaks: 2.0 };
     let mut outcome = Outcome::default();

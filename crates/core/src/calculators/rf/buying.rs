@@ -50,7 +50,7 @@ pub(in crate::calculators) fn gap_metres(volts: f64) -> f64 {
 /// Every part to buy, with what it must stand at the carrier's peaks and at the heat of full modulation, which adds half
 /// to the power. `air` says whether a capacitor of that role may be one with air between its plates.
 pub(in crate::calculators) fn parts(stressed: &Stressed, air: impl Fn(&str) -> bool) -> Vec<PartRow> {
-    let heat = if stressed.peaks > 1.0 { libm::sqrt(1.5) } else { 1.0 };
+    let heat = if stressed.peaks > 1.0 { crate::root::sqrt(1.5) } else { 1.0 };
     let built = stressed.circuit.parts().filter(|(_, part)| is_built(part));
     let row = built.filter_map(|(id, part)| {
         let peak = stressed.across(id) * stressed.peaks;

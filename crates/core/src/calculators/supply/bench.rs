@@ -108,7 +108,7 @@ fn row(worked: &Worked, id: PartId, part: &Part) -> PartRow {
     match part.kind {
         Kind::Resistor { ohms } => {
             let (watts, volts) = if let Some(k) = place(|section| section.series) {
-                (worked.section_watts()[k], libm::sqrt(reading.series_square[k]) * ohms)
+                (worked.section_watts()[k], crate::root::sqrt(reading.series_square[k]) * ohms)
             } else {
                 let volts = worked.high_line(worked.idle.volts.last().copied().unwrap_or(0.0));
                 (volts * volts / ohms, volts)
@@ -118,7 +118,7 @@ fn row(worked: &Worked, id: PartId, part: &Part) -> PartRow {
         }
         Kind::Coil { .. } => {
             let k = place(|section| section.series).unwrap_or(0);
-            row.amps = Some(libm::sqrt(reading.series_square[k]));
+            row.amps = Some(crate::root::sqrt(reading.series_square[k]));
             row.rule = "choke_current";
         }
         Kind::Capacitor { .. } => {

@@ -130,7 +130,7 @@ fn iron(outcome: &mut Outcome, worked: &Worked) {
     for (k, rung) in worked.loaded.chain.rungs.iter().enumerate() {
         let Series::Resistor(ohms) = rung.series else { continue };
         let watts = worked.section_watts()[k];
-        let volts = libm::sqrt(worked.loaded.reading.series_square[k]) * ohms;
+        let volts = crate::root::sqrt(worked.loaded.reading.series_square[k]) * ohms;
         stressed(outcome, &together(&["sections[", &counted(k), "].ohms"]), watts, volts);
     }
     let volts = worked.high_line(worked.idle.volts.last().copied().unwrap_or(0.0));

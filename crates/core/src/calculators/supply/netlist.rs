@@ -246,7 +246,7 @@ impl Supply {
             _ => (0.0, 1.0),
         };
         let rectifier = match self.kind(self.rectifier) {
-            Some(Kind::Rectifier { perveance }) => Rectifier::Vacuum { perveance, in_series: self.in_series },
+            Some(Kind::Rectifier { perveance }) => Rectifier::vacuum(perveance, self.in_series),
             Some(Kind::Diode { volts }) => Rectifier::Drop(volts * self.in_series),
             _ => Rectifier::Drop(0.0),
         };

@@ -195,7 +195,7 @@ impl Worked<'_> {
     /// Of one half where the winding is tapped.
     pub fn winding_rms(&self) -> f64 {
         let halves = if self.inputs.text("rectifier_circuit") == "centre-tap" { 2.0 } else { 1.0 };
-        libm::sqrt(self.loaded.reading.square / halves)
+        crate::root::sqrt(self.loaded.reading.square / halves)
     }
 
     /// Heat in what leads to each node.

@@ -38,7 +38,7 @@ pub(super) fn work(inputs: &Inputs, want: Want) -> Result<Outcome, Vec<Problem>>
         HARMONICS.map(|order| passes.under(&tank, &mut response, hertz * f64::from(order))).collect();
     let harmonic_db = solved(harmonics)?;
     let phasors = solved(response.at(hertz))?;
-    let scale = libm::sqrt(inputs.number("carrier_watts") / passes.watts);
+    let scale = crate::root::sqrt(inputs.number("carrier_watts") / passes.watts);
     let peaks = if matches!(inputs.at("modulated"), Value::Flag(true)) { 2.0 } else { 1.0 };
     let stressed = Stressed { circuit: &tank.circuit, phasors, scale, peaks };
     let figures = figures(&tank, &stressed, inputs, harmonic_db);

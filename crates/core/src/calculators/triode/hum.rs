@@ -30,7 +30,7 @@ impl Murmur {
     /// tube from 300 to 3000 Hz. Five frequencies, one transposed solve each, for 1e-4 of the hiss.
     pub fn at(output: NodeId, response: &mut Response, amplifier: &Amplifier, inputs: &Inputs) -> Result<Self, Fault> {
         let per_ratio = mean_by_ratio(BAND, &mut |hertz| Ok(hertz * response.at(hertz)?.noise_density(output, ROOM)))?;
-        let hiss = libm::sqrt(per_ratio * libm::log(BAND.1 / BAND.0));
+        let hiss = crate::root::sqrt(per_ratio * libm::log(BAND.1 / BAND.0));
         let ripple = inputs.maybe("ripple_volts").filter(|volts| *volts > 0.0);
         let hum = match ripple.zip(amplifier.circuit.find("B+")) {
             Some((volts, supply)) => {
@@ -84,7 +84,7 @@ impl Trial<'_> {
         // |1 + jx·Z|² = fall² for the susceptance x
         let fall = f64::max(1.0, libm::pow(10.0, (hum_db - CURED) / 20.0));
         let size = sees.square();
-        let susceptance = (sees.im + libm::sqrt(sees.im * sees.im + size * (fall * fall - 1.0))) / size;
+        let susceptance = (sees.im + crate::root::sqrt(sees.im * sees.im + size * (fall * fall - 1.0))) / size;
         let mut farads = susceptance / (2.0 * core::f64::consts::PI * inputs.number("ripple_hertz"));
         for _ in 0..TRIES {
             farads = step(farads, Series::E6, true).filter(|farads| *farads <= 0.1)?;

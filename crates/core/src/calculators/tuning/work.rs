@@ -67,7 +67,7 @@ impl Reach {
 
 /// Thomson's formula.
 fn resonance(henries: f64, farads: f64) -> f64 {
-    1.0 / (2.0 * PI * libm::sqrt(henries * farads))
+    1.0 / (2.0 * PI * crate::root::sqrt(henries * farads))
 }
 
 pub(super) fn work(inputs: &Inputs, want: Want) -> Result<Outcome, Vec<Problem>> {
@@ -118,7 +118,7 @@ fn answers(outcome: &mut Outcome, inputs: &Inputs, reach: &Reach, crystal: f64, 
     }
     if let Some(factor) = reach.coil() {
         // Turns go with the root of the inductance while the winding keeps its shape.
-        let turns = libm::sqrt(factor) - 1.0;
+        let turns = crate::root::sqrt(factor) - 1.0;
         outcome.answer("henries_change", reach.henries * (factor - 1.0));
         outcome.answer("turns_percent", 100.0 * turns);
         outcome.answer_if("turns_change", inputs.maybe("turns").map(|wound| wound * turns));

@@ -96,7 +96,7 @@ fn lowest(outcome: &mut Outcome, inputs: &Inputs, stage: (&Amplifier, &Rest), fa
     let own = inputs.number("microphone_ohms");
     // The slower of the two time constants of a capacitor and a resistor into a resistor with a capacitor across it.
     let sum = (leak + own) * farads + leak * tube;
-    let seconds = 0.5 * (sum + libm::sqrt(f64::max(0.0, sum * sum - 4.0 * leak * own * farads * tube)));
+    let seconds = 0.5 * (sum + crate::root::sqrt(f64::max(0.0, sum * sum - 4.0 * leak * own * farads * tube)));
     let hertz = 1.0 / (2.0 * PI * seconds);
     outcome.answer("microphone_low_hertz", hertz);
     if hertz > THIN {

@@ -32,7 +32,8 @@ impl HalfBand {
         let tap = |k: usize| {
             let away = (2 * k + 1) as f64;
             let share = away / (SIDE as f64 + 1.0);
-            libm::sin(0.5 * PI * away) / (PI * away) * bessel(BETA * libm::sqrt(1.0 - share * share)) / bessel(BETA)
+            libm::sin(0.5 * PI * away) / (PI * away) * bessel(BETA * crate::root::sqrt(1.0 - share * share))
+                / bessel(BETA)
         };
         let mut taps: [f64; TAPS] = core::array::from_fn(tap);
         // at rest exactly as much comes out as goes in

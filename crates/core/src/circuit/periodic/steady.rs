@@ -72,7 +72,7 @@ impl Steady {
     #[must_use]
     pub fn distortion(&self, node: NodeId) -> f64 {
         let squares: f64 = (2..self.phasors.len()).map(|harmonic| self.harmonic(node, harmonic).square()).sum();
-        let ratio = libm::sqrt(squares) / self.harmonic(node, 1).magnitude();
+        let ratio = crate::root::sqrt(squares) / self.harmonic(node, 1).magnitude();
         if ratio.is_finite() { ratio } else { 0.0 }
     }
 

@@ -157,11 +157,11 @@ impl Chain {
             chokes.push(match rung.series {
                 Series::Choke { henries, .. } if k > 0 && henries > 0.0 => {
                     size += 1;
-                    Some((size - 1, libm::sqrt(f64::max(henries, f64::max(LEAD, QUICK * rung.ohms())))))
+                    Some((size - 1, crate::root::sqrt(f64::max(henries, f64::max(LEAD, QUICK * rung.ohms())))))
                 }
                 _ => None,
             });
-            nodes.push((size, libm::sqrt(self.farads(k))));
+            nodes.push((size, crate::root::sqrt(self.farads(k))));
             size += 1;
         }
         Layout { size, nodes, chokes }

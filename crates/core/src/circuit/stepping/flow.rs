@@ -74,7 +74,7 @@ impl Flow {
             rectifier: chain.rectifier,
             ohms: chain.source_ohms(),
             share,
-            root: libm::sqrt(chain.farads(0)),
+            root: crate::root::sqrt(chain.farads(0)),
             tilting: [0.0; 2],
             choke: [0.0; 2],
             stiff: 0.0,

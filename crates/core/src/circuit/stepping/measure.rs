@@ -125,11 +125,11 @@ impl Cycle {
         let samples = (self.emfs.len() - 1) as f64;
         for k in 0..count {
             let mean = reading.volts[k] / samples;
-            reading.ripple[k] = libm::sqrt(f64::max(0.0, reading.ripple[k] / samples - mean * mean));
+            reading.ripple[k] = crate::root::sqrt(f64::max(0.0, reading.ripple[k] / samples - mean * mean));
             reading.volts[k] = first[k] + mean;
             reading.swing.push(high[k] - low[k]);
             reading.series_square[k] /= samples;
-            reading.capacitor_amps[k] = libm::sqrt(reading.capacitor_amps[k] / samples);
+            reading.capacitor_amps[k] = crate::root::sqrt(reading.capacitor_amps[k] / samples);
         }
         reading.amps *= chain.share() / samples;
         for sum in [&mut reading.square, &mut reading.input_watts, &mut reading.rectifier_watts] {

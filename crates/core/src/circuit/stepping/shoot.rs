@@ -226,5 +226,5 @@ impl<'a> Shot<'a> {
 }
 
 fn length(step: &[f64]) -> f64 {
-    libm::sqrt(step.iter().map(|term| term * term).sum())
+    crate::root::sqrt(step.iter().map(|term| term * term).sum())
 }

@@ -91,7 +91,7 @@ pub fn fit(sheet: &Sheet) -> Result<Fit, Unfit> {
         return Err(Unfit::OutsideLaw);
     }
     let covariance = inverse(&minimum.information).ok_or(Unfit::Undetermined)?;
-    let error: [f64; N] = core::array::from_fn(|k| libm::sqrt(covariance[k][k].max(0.0)));
+    let error: [f64; N] = core::array::from_fn(|k| crate::root::sqrt(covariance[k][k].max(0.0)));
     if error[0] > VAGUE[0] || error[1] > VAGUE[1] {
         return Err(Unfit::Undetermined);
     }
@@ -141,7 +141,7 @@ fn spread(at: &[f64; N], sheet: &Sheet, covariance: &Square) -> Spread {
                 variance += slopes[a][j] * value * slopes[b][j];
             }
         }
-        libm::sqrt(variance.max(0.0))
+        crate::root::sqrt(variance.max(0.0))
     };
     Spread { plate_amps: deviation(0), gm: deviation(1), mu: deviation(2) }
 }

@@ -16,7 +16,7 @@ fn factor(matrix: &Square) -> Option<Square> {
                 if left.is_nan() || left <= 1e-14 * matrix[i][i] {
                     return None;
                 }
-                lower[i][i] = libm::sqrt(left);
+                lower[i][i] = crate::root::sqrt(left);
             } else {
                 lower[i][j] = left / lower[j][j];
             }
