@@ -36,6 +36,13 @@ test('every caution of the engine has a text', () => {
   held('cautions', found, CAUTION_CODES);
 });
 
+test('no code has two texts, of which one would hide the other', () => {
+  const files = readdirSync('www/words').filter((file) => /^caution-(?!kinds).*\.ts$/.test(file));
+  const codes = files.flatMap((file) => [...readFileSync(join('www/words', file), 'utf8').matchAll(/^  ([a-z_]+): (?:\(|[a-z])/gm)].map(([, code]) => code));
+  assert.deepEqual(codes.filter((code, k) => codes.indexOf(code) !== k), []);
+  assert.ok(codes.length >= CAUTION_CODES.length, `${codes.length} found of ${CAUTION_CODES.length}`);
+});
+
 test('every reason, meaning of null and problem of the engine has a text', () => {
   held('reasons', new Set([...codes(/no_solution\([^)"]*(?:"[^"]*",\s*)?"(\w+)"\s*\)/g), ...codes(/Fault::\w+ \{ \.\. \} => "(\w+)"/g)]), REASON_CODES);
   held('nulls', codes(/null_means\("(\w+)"\)/g), NULL_CODES);

@@ -15,7 +15,7 @@ pub(super) fn cautions(coil: &Coil, outcome: &mut Outcome) {
     let amps = inputs.maybe("amps");
     let volts = amps.map(|amps| amps * coil.reactance()).filter(|volts| *volts >= BURNS);
     if let Some(volts) = volts {
-        let caution = Caution::new(Severity::Danger, "rf_burn").about("volts").figure("volts", volts);
+        let caution = Caution::new(Severity::Danger, "coil_burn").about("volts").figure("volts", volts);
         outcome.caution(caution.figure("peak_volts", core::f64::consts::SQRT_2 * volts));
     } else if amps.is_none() {
         outcome.caution(Caution::new(Severity::Note, "hot_end").about("turns"));
