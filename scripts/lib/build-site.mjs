@@ -30,9 +30,9 @@ export async function buildSite(root, dist, { catalogue, pages }, engine) {
   const worker = named('worker', 'js', await script('www/engine/worker.ts'));
   const clip = named('speech', 'ulaw', readFileSync(join(root, 'www/sounds/speech.ulaw')));
   const collector = named('collector', 'js', await script('www/elements/listen/collector.ts'));
-  const shelves = engine.parts.map(({ shelf, bytes, ids }) => ({ ids, wasm: `./${named(`engine-${shelf}`, 'wasm', bytes).slice('assets/'.length)}` }));
+  const shelves = engine.parts.map(({ shelf, bytes, ids }) => ({ ids, wasm: named(`engine-${shelf}`, 'wasm', bytes) }));
   const table = named('catalogue', 'json', JSON.stringify(engine.catalogue));
-  const names = { WORKER: beside(worker), WASM: beside(wasm), SHELVES: JSON.stringify(shelves), CATALOGUE: beside(table), CLIP: beside(clip), COLLECTOR: beside(collector) };
+  const names = { WORKER: beside(worker), WASM: beside(wasm), SHELVES: JSON.stringify(shelves.map((shelf) => ({ ...shelf, wasm: besideOf(shelf.wasm) }))), CATALOGUE: beside(table), CLIP: beside(clip), COLLECTOR: beside(collector) };
   const page = await parts(root, join(site, 'assets'), names);
   const style = named('style', 'css', await script('www/styles/index.css'));
 
@@ -52,7 +52,7 @@ export async function buildSite(root, dist, { catalogue, pages }, engine) {
   for (const calculator of catalogue) {
     const preload = assets.wordsFor(calculator.id);
     const shelf = shelves.find(({ ids }) => ids.includes(calculator.id));
-    const fetched = shelf === undefined ? [wasm] : [`assets/${shelf.wasm.slice('./'.length)}`, table];
+    const fetched = shelf === undefined ? [wasm] : [shelf.wasm, table];
     put(`${calculator.id}/index.html`, pages.calculatorPage(calculator, catalogue, { ...assets, preload, fetched }));
   }
   await sealRelease(root, site);
@@ -82,7 +82,9 @@ async function parts(root, outdir, define) {
   return { script: `assets/${first.name}`, wordsFor };
 }
 
-const beside = (name) => JSON.stringify(`./${name.slice('assets/'.length)}`);
+/** An asset as a script among the assets names it. */
+const besideOf = (name) => `./${name.slice('assets/'.length)}`;
+const beside = (name) => JSON.stringify(besideOf(name));
 
 /** The catalogue with its words, from the package as built, and the page maker. */
 export async function words(root, dist) {

@@ -12,7 +12,11 @@ export async function firstInOne(outputs, first, early, exported, options) {
       name: 'built',
       setup({ onResolve, onLoad }) {
         onResolve({ filter: /^\.\// }, ({ path, kind }) => (kind === 'dynamic-import' ? { path, external: true } : { path: path.slice(2), namespace: 'built' }));
-        onLoad({ filter: /.*/, namespace: 'built' }, ({ path }) => ({ contents: outputs.get(path), loader: 'js' }));
+        onLoad({ filter: /.*/, namespace: 'built' }, ({ path }) => {
+          // Taken in without being named, it would be there twice: in the first, and by itself for what comes later.
+          if (path !== first && !early.includes(path)) throw new Error(`${path} is imported by the way, not by ${first} itself`);
+          return { contents: outputs.get(path), loader: 'js' };
+        });
       },
     }],
   });

@@ -28,6 +28,9 @@ need_apt() {
   DEBIAN_FRONTEND=noninteractive apt-get install -y -qq "${missing[@]}" >/dev/null
 }
 
+# The browsers that the page is tried in, and what drives them.
+need_browsers() { need_apt chromium chromium-driver firefox-esr webkit2gtk-driver xvfb; }
+
 # One of the build's own tools, compiled once without optimising: it runs for a second and takes minutes to optimise.
 tool() {
   cargo build --quiet --profile tools -p tagstrip-tools --features bindings --bin "$1" >&2

@@ -12,12 +12,14 @@ import { figure, raised, said, spelled } from './plain.js';
 import { show } from './quantity.js';
 import { told, USUAL_WAY, type Way } from './way.js';
 
-const MAKERS: Readonly<Record<string, CautionMaker>> = {
-  ...TUBE_CAUTIONS, ...SIGNAL_CAUTIONS, ...FIT_CAUTIONS, ...COIL_CAUTIONS, ...MARKING_CAUTIONS, ...RF_CAUTIONS, ...SUPPLY_CAUTIONS, ...POWER_CAUTIONS,
-};
+const FAMILIES: readonly Readonly<Record<string, CautionMaker>>[] = [
+  TUBE_CAUTIONS, SIGNAL_CAUTIONS, FIT_CAUTIONS, COIL_CAUTIONS, MARKING_CAUTIONS, RF_CAUTIONS, SUPPLY_CAUTIONS, POWER_CAUTIONS,
+];
 
-/** The codes that have a text of their own. */
-export const CAUTION_CODES: readonly string[] = Object.keys(MAKERS);
+/** The codes that have a text of their own, each once. */
+export const CAUTION_CODES: readonly string[] = FAMILIES.flatMap((family) => Object.keys(family));
+
+const MAKERS: Readonly<Record<string, CautionMaker>> = Object.fromEntries(FAMILIES.flatMap((family) => Object.entries(family)));
 
 /** The kind of a caution in words. */
 export const SEVERITIES: Readonly<Record<Severity, string>> = { danger: 'Danger', limit: 'Limit', note: 'Note' };

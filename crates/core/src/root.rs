@@ -11,7 +11,7 @@ pub(crate) fn sqrt(figure: f64) -> f64 {
     libm::sqrt(figure)
 }
 
-/// See above.
+/// The same, by the instruction on a pair of lanes.
 #[cfg(target_arch = "wasm32")]
 #[target_feature(enable = "simd128")]
 pub(crate) fn sqrt(figure: f64) -> f64 {

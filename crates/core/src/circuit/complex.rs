@@ -56,31 +56,31 @@ impl Complex {
     /// Distance from zero, without under- or overflow on the way.
     #[must_use]
     pub fn magnitude(self) -> f64 {
-        let square = self.square();
-        if (1e-280..1e280).contains(&square) { crate::root::sqrt(square) } else { libm::hypot(self.re, self.im) }
+        match self.sound_square() {
+            Some(square) => crate::root::sqrt(square),
+            None => libm::hypot(self.re, self.im),
+        }
     }
 
-    /// Twenty times the common logarithm of the magnitude; of zero, minus infinity. It takes no root, which is slow where
-    /// the machine's own may not be used.
+    /// The square of the magnitude, where it neither under- nor overflows.
+    fn sound_square(self) -> Option<f64> {
+        Some(self.square()).filter(|square| (1e-280..1e280).contains(square))
+    }
+
+    /// Twenty times the common logarithm of the magnitude; of zero, minus infinity.
     #[must_use]
     pub fn decibels(self) -> f64 {
-        let square = self.square();
-        if (1e-280..1e280).contains(&square) {
-            10.0 * libm::log10(square)
-        } else {
-            20.0 * libm::log10(self.magnitude())
-        }
+        self.sound_square()
+            .map_or_else(|| 20.0 * libm::log10(libm::hypot(self.re, self.im)), |square| 10.0 * libm::log10(square))
     }
 
     /// Natural logarithm of the magnitude; of zero, that of the smallest number there is (about -744).
     #[must_use]
     pub fn ln_magnitude(self) -> f64 {
-        let square = self.square();
-        if (1e-280..1e280).contains(&square) {
-            0.5 * libm::log(square)
-        } else {
-            libm::log(libm::hypot(self.re, self.im).clamp(f64::from_bits(1), f64::MAX))
-        }
+        self.sound_square().map_or_else(
+            || libm::log(libm::hypot(self.re, self.im).clamp(f64::from_bits(1), f64::MAX)),
+            |square| 0.5 * libm::log(square),
+        )
     }
 
     /// Angle in radians, from -pi to pi; of zero, zero.
