@@ -28,8 +28,8 @@ need_apt() {
   DEBIAN_FRONTEND=noninteractive apt-get install -y -qq "${missing[@]}" >/dev/null
 }
 
-# The browsers that the page is tried in, and what drives them.
-need_browsers() { need_apt chromium chromium-driver firefox-esr webkit2gtk-driver xvfb; }
+# The browsers that the page is tried in, what drives them, and a broad and a narrow face to letter in.
+need_browsers() { need_apt chromium chromium-driver firefox-esr webkit2gtk-driver xvfb fonts-dejavu-core fonts-liberation; }
 
 # One of the build's own tools, compiled once without optimising: it runs for a second and takes minutes to optimise.
 tool() {

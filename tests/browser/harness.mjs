@@ -7,6 +7,7 @@ import { fileURLToPath } from 'node:url';
 import { chromium } from 'playwright-core';
 
 import { serveFolder } from '../../scripts/lib/static-server.mjs';
+import { lettered } from './gallery/face.mjs';
 
 const ARGUMENTS = [
   '--headless', '--no-sandbox', '--disable-gpu', '--disable-quic', '--no-first-run', '--disable-background-networking',
@@ -21,7 +22,7 @@ export const WIDE = { width: 1440, height: 900 };
 
 /** Chromium as it runs in a container. */
 export function browser() {
-  return chromium.launch({ executablePath: process.env.CHROMIUM ?? '/usr/bin/chromium', args: ARGUMENTS });
+  return chromium.launch({ executablePath: process.env.CHROMIUM ?? '/usr/bin/chromium', args: ARGUMENTS, env: lettered() });
 }
 
 /** The built site in a subfolder, as it must work. Tells every path that was asked for. */

@@ -3,7 +3,7 @@ import assert from 'node:assert/strict';
 import { after, afterEach, before, beforeEach, test } from 'node:test';
 
 import { catalogue, init } from '../../dist/package/index.js';
-import { browser, open, serveSite, settled, textOf, touchPart, type, visitor, WIDE } from './harness.mjs';
+import { browser, open, PHONE, serveSite, settled, textOf, touchPart, type, visitor, WIDE } from './harness.mjs';
 
 let chromium;
 let server;
@@ -182,6 +182,16 @@ test('a lug is added, named, taken off and put back', async () => {
   assert.equal(await page.locator('ts-strip').getByRole('link', { name: /^hum/ }).count(), 0);
   await page.getByRole('button', { name: 'Put it back' }).click();
   await page.locator('ts-strip').getByRole('link', { name: /^hum/ }).waitFor();
+});
+
+test('on the narrowest phone and in a broad face, no figure in a drawing is cut short as it opens', async () => {
+  const { page } = guest;
+  await page.setViewportSize(PHONE);
+  for (const { id } of catalogue()) {
+    await open(page, server, id);
+    const written = await page.locator('ts-drawing text').allTextContents();
+    assert.deepEqual(written.filter((text) => text.includes('…')), [], id);
+  }
 });
 
 test('the sheet fits on A4', async () => {

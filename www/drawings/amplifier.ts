@@ -69,7 +69,7 @@ function supply(draft: Draft, top: string, dy: number, r3Room: number, names: Na
         touch: [area(46, 106, 146, 150)],
       });
     }
-    draft.tag('decoupled', PLATE_X + 5, 104, 'right');
+    draft.tag('decoupled', PLATE_X + 5, 104, 'right', 44);
   }
   const from = 40 + dy;
   if (dy > 0) draft.wire(top, PLATE_X, 104, PLATE_X, from);

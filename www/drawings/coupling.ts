@@ -36,7 +36,7 @@ export function pair(draft: Draft, plate: Plate): void {
   draft.wire('plate', BUS, y - APART, BUS, y);
   draft.wire('plate', BUS, y, BUS, y + APART);
   const legs = [
-    { part: first, y: y - APART, label: label(CAPACITOR + 2, y - 56, 'middle', 'over', 64) },
+    { part: first, y: y - APART, label: label(CAPACITOR + 2, y - 56, 'middle', 'over', 58) },
     { part: second, y: y + APART, label: label(200, y + APART + 24, 'start', 'row', 116) },
   ];
   const touches = [

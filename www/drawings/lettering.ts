@@ -1,13 +1,10 @@
 import type { Box, Label } from './kinds.js';
-import { fit, type Measure } from './measure.js';
+import { fit, type Fitted, type Measure } from './measure.js';
 
 /** A line of a part's label, set. */
-export interface Line {
+export interface Line extends Fitted {
   readonly x: number;
   readonly y: number;
-  readonly size: number;
-  readonly text: string;
-  readonly width: number;
   /** Reference in ink, value in bold touch on its wash, or a note in the second ink. */
   readonly look: 'reference' | 'value' | 'note';
   /** The wash behind a value, or the text's own box. */
@@ -23,11 +20,11 @@ const BELOW = 5.4;
 const GAP = 6;
 
 function alone({ x, y, align, room }: Label, value: string, measure: Measure): readonly Line[] {
-  const { text, size, width } = fit(value, SIZE, 700, room - 2 * PAD, measure);
-  const whole = width + 2 * PAD;
+  const text = fit(value, SIZE, 700, room - 2 * PAD, measure);
+  const whole = text.width + 2 * PAD;
   const left = align === 'start' ? x : align === 'end' ? x - whole : x - whole / 2;
   const box = { x: left, y: y + 5 - ABOVE, width: whole, height: ABOVE + BELOW };
-  return [{ x: left + PAD, y: y + 5, size, text, width, look: 'value', box }];
+  return [{ ...text, x: left + PAD, y: y + 5, look: 'value', box }];
 }
 
 /** A part's label as lines: reference, value as typed, and one note if there is one. */
@@ -36,11 +33,11 @@ export function lettering(label: Label, reference: string, value: string, note: 
   if (reference === '') return alone(label, value, measure);
   const name = fit(reference, SIZE, 400, room, measure);
   const left = (width: number): number => (align === 'start' ? x : align === 'end' ? x - width : x - width / 2);
-  const line = (text: ReturnType<typeof fit>, at: number, baseline: number, look: Line['look']): Line => {
+  const line = (text: Fitted, at: number, baseline: number, look: Line['look']): Line => {
     const washed = look === 'value';
     const pad = washed ? PAD : 0;
     return {
-      x: at + pad, y: baseline, size: text.size, text: text.text, width: text.width, look,
+      ...text, x: at + pad, y: baseline, look,
       box: { x: at, y: baseline - (washed ? ABOVE : 10.6), width: text.width + 2 * pad, height: washed ? ABOVE + BELOW : 13.6 },
     };
   };

@@ -4,15 +4,19 @@ export const FACE = 'system-ui, sans-serif';
 /** Width of a text in drawing units at a size and weight. */
 export type Measure = (text: string, size: number, weight: 400 | 700) => number;
 
-/** A text cut or set smaller so that it fits. */
+/** A text set smaller, narrower or cut so that it fits. */
 export interface Fitted {
   readonly text: string;
   readonly size: number;
   readonly width: number;
+  /** Whether its letters have to be drawn narrower than the face has them to come to `width`. */
+  readonly narrowed: boolean;
 }
 
 /** The smallest size in a drawing. */
 const SMALLEST = 12.5;
+/** How narrow letters may be drawn before a text is cut: about what a condensed face has. */
+const NARROWEST = 0.78;
 /** Widths of a broad face as shares of its size, where there is nothing to measure with; bold is a tenth more. */
 const SHARES: readonly (readonly [RegExp, number])[] = [
   [/[.,:;'’|!ilj ]/, 0.29],
@@ -43,16 +47,14 @@ export function measurer(): Measure {
   };
 }
 
-/** A text at its size, else at the smallest, else cut with an ellipsis: never wider than `room`. */
+/** A text at its size, else at the smallest, else with narrower letters, else cut with an ellipsis: never wider than `room`. */
 export function fit(text: string, size: number, weight: 400 | 700, room: number, measure: Measure): Fitted {
-  for (const each of [size, SMALLEST]) {
-    const width = measure(text, each, weight);
-    if (width <= room) return { text, size: each, width };
-  }
-  for (let length = text.length - 1; length > 0; length -= 1) {
-    const cut = `${text.slice(0, length).trimEnd()}…`;
+  const natural = measure(text, size, weight);
+  if (natural <= room) return { text, size, width: natural, narrowed: false };
+  for (let length = text.length; length > 0; length -= 1) {
+    const cut = length === text.length ? text : `${text.slice(0, length).trimEnd()}…`;
     const width = measure(cut, SMALLEST, weight);
-    if (width <= room) return { text: cut, size: SMALLEST, width };
+    if (width * NARROWEST <= room) return { text: cut, size: SMALLEST, width: Math.min(width, room), narrowed: width > room };
   }
-  return { text: '…', size: SMALLEST, width: measure('…', SMALLEST, weight) };
+  return { text: '…', size: SMALLEST, width: measure('…', SMALLEST, weight), narrowed: false };
 }

@@ -81,13 +81,14 @@ function stroke({ d, weight, dash, fill }: Stroke): SVGTemplateResult {
 }
 
 function lettered(line: Line, refused: boolean, touchable: boolean): SVGTemplateResult {
-  const { x, y, size, text, width, look, box } = line;
+  const { x, y, size, text, width, narrowed, look, box } = line;
+  const length = narrowed ? width : nothing;
   if (look !== 'value' || !touchable) {
     const shown = look === 'value' ? 'plain' : look;
-    return svg`<text class=${shown} x=${x} y=${y} font-size=${size} data-label>${text}</text>`;
+    return svg`<text class=${shown} x=${x} y=${y} font-size=${size} textLength=${length} lengthAdjust="spacingAndGlyphs" data-label>${text}</text>`;
   }
   return svg`<rect class=${refused ? 'frame' : 'wash'} x=${box.x} y=${box.y} width=${box.width} height=${box.height} rx="3" data-label></rect>
-    <text class=${refused ? 'value unread' : 'value'} x=${x} y=${y} font-size=${size}>${text}</text>
+    <text class=${refused ? 'value unread' : 'value'} x=${x} y=${y} font-size=${size} textLength=${length} lengthAdjust="spacingAndGlyphs">${text}</text>
     <path class=${refused ? 'dotted' : 'underline'} d=${`M${x} ${y + 3}H${x + width}`}></path>`;
 }
 

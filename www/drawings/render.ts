@@ -67,7 +67,7 @@ function tags(panel: Panel, state: State): SVGTemplateResult[] {
       ${place.leader === undefined ? nothing : svg`<path class="leader" d=${`M${place.leader.x} ${place.leader.y}L${place.tip.x} ${place.tip.y}`}></path>`}
       <path class="outline" d=${outline}></path>
       ${lines.map(({ x, y, text, first }) => svg`<text class=${first ? 'answer' : 'second'} x=${x} y=${y}
-        text-anchor="middle" font-size=${text.size}>${text.text}</text>`)}
+        text-anchor="middle" font-size=${text.size} textLength=${text.narrowed ? text.width : nothing} lengthAdjust="spacingAndGlyphs">${text.text}</text>`)}
     </g>`];
   });
 }

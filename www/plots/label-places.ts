@@ -39,11 +39,11 @@ export function placeLabels(whole: readonly Track[], widths: readonly number[], 
     let best: LabelPlace | null = null;
     let least = Number.POSITIVE_INFINITY;
     for (const place of candidates(track, width, area)) {
+      // On another name it would be read as neither: then the reading and the table have to name the line.
+      if (used.some((other) => meet(place.box, other))) continue;
       const cost = price(place.box, tracks, weights, index, used) + (0.4 * (place.x - area.x)) / area.width + (place.far ? 0.9 : 0);
       if (cost < least) [best, least] = [place, cost];
     }
-    // On another name it would be read as neither: then the reading and the table have to name the line.
-    if (best !== null && used.some((other) => meet(best?.box ?? other, other))) best = null;
     if (best !== null) used.push(best.box);
     return best;
   });

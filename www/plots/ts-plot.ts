@@ -16,6 +16,8 @@ import { table } from './table.js';
 /** Steps of the cursor along the axis: by an arrow key, and by a page key. */
 const STEP = 0.01;
 const PAGE = 0.1;
+/** Half the handle's width, and room beside it. */
+const HANDLE = 18;
 
 /** What `ts-cursor` carries: the place in the axis' own unit. */
 export interface CursorDetail {
@@ -135,8 +137,10 @@ export class TsPlot extends LitElement {
     const bottom = area.y + area.height;
     const top = bottom + 26;
     const words = this.figures(curve, at).map(({ name, figure }) => `${name} ${figure}`).join(', ');
-    const unit = x.unit === 'Hz' || curve.x.label === '' ? x.unit : `${x.unit}, ${lowered(curve.x.label)}`;
-    const unitAtEnd = left - area.x < (this.measure?.(unit, 14, 400) ?? 0) + 18;
+    const whole = x.unit === 'Hz' || curve.x.label === '' ? x.unit : `${x.unit}, ${lowered(curve.x.label)}`;
+    const free = Math.max(left - area.x, area.x + area.width - left) - HANDLE;
+    const unit = (this.measure?.(whole, 14, 400) ?? 0) < free ? whole : x.unit;
+    const unitAtEnd = left - area.x < (this.measure?.(unit, 14, 400) ?? 0) + HANDLE;
     const hand = bottom + 22 + 16;
     return svg`
       <text x=${unitAtEnd ? area.x + area.width : area.x} y=${hand} text-anchor=${unitAtEnd ? 'end' : 'start'} aria-hidden="true">${unit}</text>

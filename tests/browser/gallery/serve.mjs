@@ -5,6 +5,8 @@ import { fileURLToPath } from 'node:url';
 import { build } from 'esbuild';
 import { chromium } from 'playwright-core';
 
+import { lettered } from './face.mjs';
+
 const POLICY =
   "default-src 'none'; script-src 'self' 'wasm-unsafe-eval'; style-src 'self'; connect-src 'self'; img-src 'self' data:; " +
   "base-uri 'none'; form-action 'none'; require-trusted-types-for 'script'; trusted-types lit-html tagstrip";
@@ -35,11 +37,11 @@ export async function serve() {
   return { address: `http://127.0.0.1:${server.address().port}/`, close: () => server.close() };
 }
 
-/** Chromium as it runs in a container. */
+/** Chromium as it runs in a container, lettering in the face that is being looked at. */
 export function browser() {
   const args = [
     '--headless', '--no-sandbox', '--disable-gpu', '--disable-quic', '--no-first-run', '--disable-background-networking',
     '--disable-component-update', '--disable-sync', '--disable-dev-shm-usage',
   ];
-  return chromium.launch({ executablePath: process.env.CHROMIUM ?? '/usr/bin/chromium', args });
+  return chromium.launch({ executablePath: process.env.CHROMIUM ?? '/usr/bin/chromium', args, env: lettered() });
 }
