@@ -25,6 +25,21 @@ fn answers(farads: f64, wish: &str) -> Value {
     outcome(farads, wish).get("answers").expect("answers").clone()
 }
 
+/// Common practice, no source: a capacitor that is switched out has no way to lose its charge, and a stage alone cannot
+/// know how long its supply stays charged.
+#[cfg_attr(target_arch = "wasm32", wasm_bindgen_test)]
+#[cfg_attr(not(target_arch = "wasm32"), test)]
+fn danger_names_the_capacitor_that_is_switched_out_and_promises_no_wait() {
+    let outcome = outcome(1e-9, "");
+    let cautions = outcome.get("cautions").expect("cautions").items();
+    let code = |caution: &&Value| caution.get("code").and_then(Value::text) == Some("danger_volts");
+    let figures = cautions.iter().find(code).and_then(|caution| caution.get("figures")).expect("a danger");
+    let capacitors = figures.get("capacitors").expect("capacitors").items().iter().filter_map(Value::text);
+    assert_eq!(capacitors.collect::<Vec<_>>(), ["C3", "C4"]);
+    assert!(figures.get("wait_seconds").is_none());
+    assert!(figure(figures, "least_wait_seconds") >= 60.0);
+}
+
 /// The first-order law of a high-pass, by hand: 8.00 dB where (source + load)·C is 157.1 µs, against ten times as much.
 #[cfg_attr(target_arch = "wasm32", wasm_bindgen_test)]
 #[cfg_attr(not(target_arch = "wasm32"), test)]

@@ -164,6 +164,32 @@ test('by keyboard alone: to a part, into its field, a value, and back to the par
   assert.match(await tags(page), /150k/);
 });
 
+test('beside a supply without a bleeder no page says that waiting helps; beside one with a bleeder each tells its wait', async () => {
+  const { page } = guest;
+  const step = async (lug) => {
+    await page.locator('ts-strip').getByRole('link', { name: lug }).click();
+    await settled(page);
+    const all = await page.locator('ts-caution .danger').first().textContent();
+    return all.replaceAll(/\s+/g, ' ');
+  };
+  await open(page, server, 'supply');
+  await page.locator('ts-strip').getByRole('link', { name: 'build' }).click();
+  await page.getByRole('button', { name: 'Add a lug' }).click();
+  await page.locator('ts-build .shelf button').filter({ hasText: 'Microphone stage' }).first().click();
+  await settled(page);
+  for (const lug of [/^supply/, /^voice/]) {
+    const said = await step(lug);
+    assert.match(said, /Expect charge/);
+    assert.doesNotMatch(said, /Wait \d/, String(lug));
+  }
+  await step(/^supply/);
+  await page.locator('ts-form ts-field[data-path="bleeder_ohms"] input').fill('100k');
+  await settled(page);
+  const waits = [];
+  for (const lug of [/^supply/, /^voice/]) waits.push(/Wait \d+ (?:s|min)(?! or more)/.exec(await step(lug))?.[0]);
+  assert.ok(waits[0] !== undefined && waits[0] === waits[1], waits.join(' and '));
+});
+
 test('a lug is added, named, taken off and put back', async () => {
   const { page } = guest;
   await open(page, server, 'voice');

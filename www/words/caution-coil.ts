@@ -5,6 +5,7 @@ import { show } from './quantity.js';
 /** What is worth knowing about a coil. */
 export const COIL_CAUTIONS: Readonly<Record<string, CautionMaker>> = {
   coil_burn: ({ f }) => ({
+    hazard: 'radio',
     heading: `${f('volts', 'V')} of RF at the hot end`,
     text:
       `The peak is ${f('peak_volts', 'V')}. It burns deep on touch, before anything is felt, and plate volts may stand on the coil ` +

@@ -1,3 +1,4 @@
+import type { Hazard } from './danger.js';
 import type { BareCaution, Figures, Severity } from './kinds.js';
 import type { Way } from './way.js';
 
@@ -15,6 +16,8 @@ export interface CautionWords {
   readonly heading: string;
   readonly text: string;
   readonly gauge?: Gauge;
+  /** For a danger: what has to be done before a hand goes near. */
+  readonly hazard: Hazard;
 }
 
 /** What a caution's text is made from. */
@@ -34,6 +37,8 @@ export interface CautionText {
   readonly text: string;
   /** The figure and its rating by name, with their unit. */
   readonly gauge?: readonly [value: string, rating: string, unit: string];
+  /** Stored charge where not told. */
+  readonly hazard?: Hazard;
 }
 
 /** The maker of one code's text. */

@@ -11,6 +11,7 @@ export const POWER_CAUTIONS: Readonly<Record<string, CautionMaker>> = {
       'transformer. On the mains: line through fuse and switch, earth to core and chassis, nothing bare, no meter lead held by hand.',
   }),
   danger_test: ({ f }) => ({
+    hazard: 'none',
     heading: `${f('volts', 'V')} in the test`,
     text: `That is no low voltage. ${f('safe_volts', 'V', 2)} on the primary keeps every reading under 30 V, and the ratio is the same.`,
   }),

@@ -5,6 +5,7 @@ import { show } from './quantity.js';
 /** What can hurt or fail where the carrier flows. */
 export const RF_CAUTIONS: Readonly<Record<string, CautionMaker>> = {
   rf_burn: ({ f, figures }) => ({
+    hazard: 'radio',
     heading: `${f('modulated_volts', 'V')} of radio frequency`,
     text:
       `${f('volts', 'V')} peak at the carrier${figures['modulated_volts'] === figures['volts'] ? '' : `, ${f('modulated_volts', 'V')} at the crests of full modulation`}. ` +
@@ -12,6 +13,7 @@ export const RF_CAUTIONS: Readonly<Record<string, CautionMaker>> = {
       'tune with insulated shafts behind a grounded panel.',
   }),
   tank_plate_volts: ({ f, figures }) => ({
+    hazard: 'radio',
     heading: `${f('volts', 'V')} of plate supply beside the tank`,
     text:
       `Only the blocking capacitor keeps it off the coil and the antenna: ${f('blocking_farads', 'F')} or more, for ` +
@@ -59,6 +61,7 @@ export const RF_CAUTIONS: Readonly<Record<string, CautionMaker>> = {
     const hertz = (Array.isArray(found) ? found : []).filter((each): each is number => typeof each === 'number');
     const told = list(hertz.slice(0, 5).map((each) => show(each, 'Hz', { digits: 4, way })));
     return {
+      hazard: 'none',
       heading: `this tank also tunes to ${told}`,
       text:
         `Each is in the crystal’s row, and the plate current dips there as it does at ${f('target_hertz', 'Hz', 4)}. On the wrong one you transmit where you may have no licence. ` +

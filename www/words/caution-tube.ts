@@ -1,10 +1,19 @@
 import type { CautionContext, CautionMaker } from './caution-kinds.js';
+import { waitOf } from './danger.js';
 import { nodeWords } from './node-words.js';
 import { figure, list, text, texts } from './plain.js';
+import { show } from './quantity.js';
 
 function tube(figures: CautionContext['figures']): string {
   const name = text(figures, 'tube');
   return name === '' ? 'the tube' : `the ${name}`;
+}
+
+/** How fast the supply falls, as far as the page knows one. */
+function fall(figures: CautionContext['figures'], way: CautionContext['way']): string {
+  const { kind, seconds } = waitOf(figures);
+  if (kind === 'vain') return ' The supply has no bleeder: nothing empties its capacitors, and they stay charged for days.';
+  return kind === 'least' ? ' How fast the supply falls hangs on its bleeder: its own page tells.' : ` The supply needs up to ${show(seconds, 's', { digits: 6, way })}.`;
 }
 
 /** What can hurt a person, and what exceeds the tube's or a part's rating. */
@@ -16,16 +25,13 @@ export const TUBE_CAUTIONS: Readonly<Record<string, CautionMaker>> = {
     const holds =
       held.length === 0
         ? 'Capacitors may hold it after the plug is out.'
-        : `${list(held)} may hold ${held.length === 1 ? 'its' : 'their'} charge after the plug is out.`;
+        : `${list(held)} may hold ${held.length === 1 ? 'its' : 'their'} charge after the plug is out${held.length === 1 ? '' : ', one that is switched out too'}.`;
     const plate = figure(figures, 'plate_volts') === null ? '' : `The plate has ${f('plate_volts', 'V')}. `;
     const own = figure(figures, 'own_seconds') ?? 0;
-    const needs =
-      own < 0.1
-        ? ' How fast the supply falls hangs on its bleeder.'
-        : ` The parts drawn here need ${f('own_seconds', 's', 2)} to bring it under 60 V, and the supply may need longer.`;
+    const needs = own < 0.1 ? '' : ` The parts drawn here need ${f('own_seconds', 's', 2)} to bring it under 60 V, once the supply is down.`;
     return {
       heading: `${f('volts', 'V')}${place}`,
-      text: `${plate}${holds}${needs} One low reading does not prove the others low. Phone down, one hand away.`,
+      text: `${plate}${holds}${needs}${fall(figures, way)} One low reading does not prove the others low. Phone down, one hand away.`,
     };
   },
   plate_dissipation: ({ f, figures }) => ({

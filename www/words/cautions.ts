@@ -37,11 +37,12 @@ export function cautionWords(caution: BareCaution, inputs: Figures = {}, way: Wa
   const f = (name: string, unit: string, digits?: number): string => show(figure(figures, name), unit, { digits, way });
   const context: CautionContext = { figures, about: caution.about ?? null, inputs, f, way };
   const made = Object.hasOwn(MAKERS, caution.code) ? MAKERS[caution.code] : undefined;
-  const { heading, text, gauge } = made === undefined ? bare(caution.code, figures, way) : made(context);
+  const { heading, text, gauge, hazard = 'charge' } = made === undefined ? bare(caution.code, figures, way) : made(context);
   const words = {
     severity: caution.severity,
     heading: `${SEVERITIES[caution.severity] ?? SEVERITIES.note}: ${told(heading, way)}`,
     text: told(raised(text.trim()), way),
+    hazard,
   };
   if (gauge === undefined) return words;
   const [value, rating] = [figure(figures, gauge[0]), figure(figures, gauge[1])];

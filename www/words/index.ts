@@ -3,7 +3,7 @@
 export { bandsWords } from './bands.js';
 export type { CautionWords, Gauge } from './caution-kinds.js';
 export { byGravity, CAUTION_CODES, cautionLine, cautionText, cautionWords, SEVERITIES } from './cautions.js';
-export { DANGER_LAW, DANGER_PROOF, dangerLine, dangerSteps, waited, type DangerStep } from './danger.js';
+export { DANGER_LAW, DANGER_PROOF, dangerLine, dangerSteps, waited, waitOf, type DangerStep, type Hazard } from './danger.js';
 export {
   curveWords, dressCatalogue, dressCautions, dressCurves, dressProblems, lineWords, type Answer, type Dressed, type Row,
 } from './dress.js';

@@ -180,13 +180,17 @@ test('names of nodes, terminals, parts and rules', () => {
 });
 
 test('danger is told in five steps, in their order, and never with a screwdriver', () => {
-  for (const seconds of [9.6, 0, 1e4, null]) {
-    const steps = dangerSteps(seconds, ['C3', 'C4']);
+  for (const wait of [{ wait_seconds: 9.6 }, { wait_seconds: 0 }, { wait_seconds: 1e4 }, { wait_seconds: null }, { least_wait_seconds: 60 }, {}]) {
+    const steps = dangerSteps({ ...wait, capacitors: ['C3', 'C4'] });
     assert.equal(steps.length, 5);
     for (const { word, more } of steps) plain(`${word}: ${more}`, word);
-    sentence(dangerLine(263, seconds, ['C1']), 'line');
+    for (const volts of [{ volts: 263 }, {}]) sentence(dangerLine({ ...wait, ...volts, capacitors: ['C1'] }), 'line');
   }
-  assert.deepEqual(dangerSteps(9.6).map((step) => step.word.replace('\u00a0', ' ')), ['Unplug', 'Wait 10 s', 'Meter', 'Discharge', 'Touch']);
+  const words = (figures: Figures, hazard?: 'radio') => dangerSteps(figures, hazard).map((step) => step.word.replaceAll('\u00a0', ' '));
+  assert.deepEqual(words({ wait_seconds: 9.6 }), ['Unplug', 'Wait 10 s', 'Meter', 'Discharge', 'Touch']);
+  assert.deepEqual(words({}), ['Unplug', 'Wait 60 s or more', 'Meter', 'Discharge', 'Touch'], 'no supply is known');
+  assert.deepEqual(words({ wait_seconds: null }), ['Unplug', 'Expect charge', 'Meter', 'Discharge', 'Touch'], 'no bleeder');
+  assert.equal(words({}, 'radio')[0], 'Key off');
   for (const seconds of [0, 1, 9.99, 10, 601, 5000]) assert.ok(waited(seconds) >= seconds);
 });
 

@@ -9,8 +9,8 @@ export const cautionStyle = css`
   .danger :focus-visible { outline-color: var(--paper); }
   .danger .head { display: flex; gap: 16px; align-items: flex-start; }
   .danger .head > div { min-width: 0; flex: 1; }
-  .danger > ol:not(.long) { display: flex; flex-wrap: wrap; justify-content: space-between; gap: 8px 5px; border-top: 1px solid var(--paper); margin-top: 14px; padding-top: 8px; }
-  .danger > ol:not(.long) li { display: flex; flex-direction: column; font-size: 0.875rem; line-height: 1.3; white-space: nowrap; }
+  .danger > ol:not(.long) { display: flex; flex-wrap: wrap; gap: 8px 16px; border-top: 1px solid var(--paper); margin-top: 14px; padding-top: 8px; }
+  .danger > ol:not(.long) li { display: flex; flex-direction: column; max-width: 6.2em; font-size: 0.875rem; line-height: 1.3; }
   @media (min-width: 480px) { .danger > ol:not(.long) li { font-size: 0.9375rem; } }
   .danger details { margin-top: 6px; }
   summary { min-height: 44px; display: flex; align-items: center; cursor: pointer; font-size: 0.9375rem; }

@@ -1,7 +1,6 @@
 import { html, LitElement, nothing, svg, type TemplateResult } from 'lit';
 import { cautionWords, DANGER_LAW, dangerSteps, type BareCaution, type CautionWords, type Figures, type Gauge, type Way, USUAL_WAY } from '../../words/index.js';
 import { PAGE } from '../../words/page-words.js';
-import { figure, texts } from '../../words/plain.js';
 import { show } from '../../words/quantity.js';
 import { afterFrame } from '../../drawings/frame.js';
 import { tell } from '../shared/events.js';
@@ -42,15 +41,14 @@ export class TsCaution extends LitElement {
     return words.severity === 'limit' ? this.#limit(words) : note(words);
   }
 
-  #danger(caution: BareCaution, { heading, text }: CautionWords): TemplateResult {
-    const held = texts(caution.figures, 'capacitors');
-    const steps = dangerSteps(figure(caution.figures, 'wait_seconds') ?? figure(caution.figures, 'own_seconds'), held, this.way);
+  #danger(caution: BareCaution, { heading, text, hazard }: CautionWords): TemplateResult {
+    const steps = dangerSteps(caution.figures, hazard, this.way);
     return html`<div class="danger" tabindex="-1" role="group" aria-labelledby="heading">
       <div class="head">${ICONS.danger(38)}<div><h2 id="heading">${heading}</h2><p>${text}</p></div></div>
-      <ol>${steps.map(({ word }, k) => html`<li><span>${k + 1}</span><b>${word}</b></li>`)}</ol>
+      ${steps.length === 0 ? nothing : html`<ol>${steps.map(({ word }, k) => html`<li><span>${k + 1}</span><b>${word}</b></li>`)}</ol>
       <details><summary><span>${PAGE.stepsMean}</span></summary>
         <ol class="long">${steps.map(({ word, more }, k) => html`<li><b>${k + 1}. ${word}.</b> ${more}</li>`)}</ol>
-      </details>
+      </details>`}
       ${this.first ? html`<p class="law">${DANGER_LAW}</p>` : nothing}
     </div>`;
   }

@@ -1,9 +1,9 @@
 import { html, LitElement, nothing, type TemplateResult } from 'lit';
 import {
-  byGravity, cautionText, curveWords, dangerLine, drawingNote, nodeWords, ratingWords, readingsNote, roleWords, SAY, told, type BareCaution, type PartRow,
+  byGravity, cautionText, cautionWords, curveWords, dangerLine, drawingNote, nodeWords, ratingWords, readingsNote, roleWords, SAY, told, type BareCaution, type Hazard, type PartRow,
 } from '../../words/index.js';
 import { PAGE } from '../../words/page-words.js';
-import { figure, raised, texts } from '../../words/plain.js';
+import { raised } from '../../words/plain.js';
 import { show } from '../../words/quantity.js';
 import { meterOf } from '../calculator/rest.js';
 import { partValue } from '../parts/ts-parts.js';
@@ -43,8 +43,9 @@ export class TsSheet extends LitElement {
     if (view === null || !this.printing) return nothing;
     const { lead, way } = view;
     const cautions = byGravity(view.situation?.outcome.cautions ?? []);
-    const danger = cautions.find(({ severity }) => severity === 'danger');
-    const limits = cautions.filter(({ severity }) => severity === 'limit');
+    const words = (caution: BareCaution) => cautionWords(caution, view.situation?.inputs, way);
+    const danger = cautions.find((caution) => caution.severity === 'danger' && words(caution).hazard !== 'none');
+    const limits = cautions.filter((caution) => caution.severity !== 'note' && caution !== danger);
     const tube = view.circuit?.tubes?.[0]?.reference;
     return html`
       <header><div><h1>${view.calculator.title}</h1><p>${this.build === '' ? '' : `${this.build}. `}${PAGE.lug(view.lug.id)}${tube === undefined ? '' : `, ${tube}`}</p></div>
@@ -52,7 +53,7 @@ export class TsSheet extends LitElement {
       ${lead === null ? nothing : html`<div class="lead"><div class="figure">${lead.figure}${lead.unit === '' ? '' : `\u00a0${lead.unit}`}</div><p>${lead.label}: ${lead.sentence}</p></div>`}
       ${view.circuit?.parts.length === 0 ? nothing : html`<div class="drawing"><ts-drawing calculator=${view.calculator.id} .circuit=${view.circuit} .texts=${view.texts} .answers=${view.situation?.outcome.answers ?? NOTHING} .tags=${tagsOf(view)} .labels=${labelsOf(view)} .boxes=${way.resistor === 'box'}></ts-drawing></div>
         ${view.circuit === null ? nothing : html`<p class="under">${drawingNote(view.columns.length > 1 ? view.lug.position + 1 : null, way)}</p>`}`}
-      ${danger === undefined ? nothing : this.#safety(danger, view)}
+      ${danger === undefined ? nothing : this.#safety(danger, words(danger).hazard, view)}
       ${limits.map((caution) => html`<p class="limits"><b>${cautionText(caution, view.situation?.inputs, way)}</b></p>`)}
       ${this.#below(view)}
       ${this.#flow(view)}
@@ -60,9 +61,8 @@ export class TsSheet extends LitElement {
       ${this.#template(view)}`;
   }
 
-  #safety(danger: BareCaution, view: View): TemplateResult {
-    const seconds = figure(danger.figures, 'wait_seconds') ?? figure(danger.figures, 'own_seconds');
-    return html`<div class="safety">${ICONS.danger(44)}<p>${dangerLine(figure(danger.figures, 'volts'), seconds, texts(danger.figures, 'capacitors'), view.way)}</p></div>`;
+  #safety(danger: BareCaution, hazard: Hazard, view: View): TemplateResult {
+    return html`<div class="safety">${ICONS.danger(44)}<p>${dangerLine(danger.figures, hazard, view.way)}</p></div>`;
   }
 
   /** A winding template follows on pages of its own, at true size. */

@@ -1,11 +1,12 @@
 import {
-  answerFigure, answerWords, dangerSteps, inputWords, labelOf, partEcho, problemText, readAs, roleWords, told, wordsOf, type Lead,
+  answerFigure, answerWords, inputWords, labelOf, partEcho, problemText, readAs, roleWords, told, wordsOf, type Lead,
 } from '../../words/index.js';
 import { PAGE } from '../../words/page-words.js';
 import { lowered } from '../../words/plain.js';
 import { show } from '../../words/quantity.js';
 import { answerTables, oneAnswer, type Column, type Pinned, type Table } from './answer-tables.js';
 import { answerText, type CellContext } from './answer-cells.js';
+import { suppliesBeside, withSupplies } from './charge.js';
 import type { Desk } from './desk.js';
 import { pinName } from './wants.js';
 import { asFigures } from './figures.js';
@@ -57,9 +58,11 @@ export function viewOf(desk: Desk, memo = new Memo()): View | null {
   const inputs = memo.get('inputs', [calculator, good, desk.readings.count], () =>
     memo.settle('figures', asFigures(good ?? {}, leaves(calculator.inputs, good ?? {}), desk.readings)));
   // Readings and wiring come later and change nothing of what the rest is made from.
-  const { answers, cautions, parts } = outcome ?? {};
+  const { answers, cautions: own, parts } = outcome ?? {};
+  const supplies = suppliesBeside(desk);
+  const cautions = memo.get('cautions', [own, ...supplies], () => (own === undefined ? undefined : withSupplies(own, supplies)));
   const situation = memo.get('situation', [answers, cautions, parts, good === null, inputs, circuit, position, way], () =>
-    outcome === null || good === null ? null : { inputs, outcome: { ...outcome, circuit }, position, way });
+    outcome === null || good === null ? null : { inputs, outcome: { ...outcome, ...(cautions === undefined ? {} : { cautions }), circuit }, position, way });
   const said = memo.get('said', [calculator, problems, full, way], () => refusals(problems, words, calculator, full, way));
   const outcomes = lug.pins.map((pin) => desk.works.get(pinName(lug, pin)).outcome);
   return {
@@ -187,5 +190,3 @@ export function fieldText(view: View, path: string): string {
 export function referenceOf(view: View, path: string): string {
   return view.circuit?.parts.find((part) => part.field === path)?.reference ?? '';
 }
-
-export { dangerSteps };

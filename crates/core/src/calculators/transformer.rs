@@ -164,7 +164,7 @@ fn cautions(outcome: &mut Outcome, inputs: &Inputs, measured: &Measured) {
             .about("mains_volts")
             .figure("mains_volts", measured.mains)
             .figure("volts", measured.volts)
-            .figure("wait_seconds", LEAST_WAIT),
+            .figure("least_wait_seconds", LEAST_WAIT),
     );
     if f64::max(applied, open) > LOW_VOLTS {
         let caution = Caution::new(Severity::Danger, "danger_test").about("applied_volts");

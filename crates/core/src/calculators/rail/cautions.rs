@@ -28,7 +28,7 @@ pub(super) fn cautions(outcome: &mut Outcome, inputs: &Inputs, plan: &Plan, glow
                 .about(if plan.regulator.is_some() { "source_volts_most" } else { "volts_in" })
                 .figure("volts", most)
                 .figure("node", "supply")
-                .figure("wait_seconds", f64::max(LEAST_WAIT, libm::ceil(own)))
+                .figure("least_wait_seconds", f64::max(LEAST_WAIT, libm::ceil(own)))
                 .figure("own_seconds", own)
                 .figure("capacitors", Value::List(held)),
         );

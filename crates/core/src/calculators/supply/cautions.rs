@@ -53,18 +53,17 @@ fn danger(outcome: &mut Outcome, worked: &Worked) {
             Some(Value::from(part.reference.as_str()))
         });
         let bleeder = worked.supply.bleeder.and_then(|id| worked.supply.circuit.part(id));
-        let mut said = caution(Severity::Danger, "danger_supply", "no_load_volts")
+        let wait = worked.discharge[1].map(|seconds| f64::max(LEAST_WAIT, libm::ceil(seconds)));
+        let said = caution(Severity::Danger, "danger_supply", "no_load_volts")
             .figure("volts", most)
             .figure("touchable", TOUCHABLE)
             .figure("guarded", GUARDED)
             .figure("own_seconds", worked.discharge[0])
             .figure("guarded_seconds", worked.discharge[1])
+            .figure("wait_seconds", wait)
             .figure("between", Value::List(apart.collect()))
             .figure("bleeder", bleeder.map(|part| part.reference.as_str()))
             .figure("capacitors", capacitors(&worked.supply.circuit));
-        if let Some(seconds) = worked.discharge[1] {
-            said = said.figure("wait_seconds", f64::max(LEAST_WAIT, libm::ceil(seconds)));
-        }
         outcome.caution(said);
         if worked.discharge[0].is_none() {
             outcome.caution(caution(Severity::Limit, "no_bleeder", "bleeder_ohms").figure("volts", most));

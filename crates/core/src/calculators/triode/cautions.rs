@@ -35,9 +35,11 @@ fn danger(outcome: &mut Outcome, inputs: &Inputs, amplifier: &Amplifier, rest: &
     let circuit = &amplifier.circuit;
     let charged = circuit.parts().filter(|(_, part)| {
         let ends = part.nodes.iter().map(|node| rest.dc.volts(*node)).collect::<Vec<_>>();
+        let stands = ends.first().zip(ends.get(1)).map_or(0.0, |(a, b)| libm::fabs(a - b));
+        // A coupling capacitor stands all of B+ at switch-on, and one that is switched out keeps what it had.
         matches!(part.kind, Kind::Capacitor { .. })
             && !part.reference.is_empty()
-            && ends.first().zip(ends.get(1)).is_some_and(|(a, b)| libm::fabs(a - b) > DANGER_VOLTS)
+            && (stands > DANGER_VOLTS || (part.role == "coupling" && amplifier.plate != GROUND))
     });
     let capacitors: Vec<Value> = charged.map(|(_, part)| part.reference.as_str().into()).collect();
     let own = discharge_seconds(inputs, supply * HIGH_LINE);
@@ -47,7 +49,7 @@ fn danger(outcome: &mut Outcome, inputs: &Inputs, amplifier: &Amplifier, rest: &
             .figure("volts", supply)
             .figure("node", "supply")
             .figure("plate_volts", rest.dc.volts(amplifier.plate))
-            .figure("wait_seconds", f64::max(LEAST_WAIT, libm::ceil(own)))
+            .figure("least_wait_seconds", f64::max(LEAST_WAIT, libm::ceil(own)))
             .figure("own_seconds", own)
             .figure("capacitors", Value::List(capacitors)),
     );
