@@ -109,6 +109,8 @@ fn every_part_is_joined_by_its_pins() {
     joins("R2", ["V1.6", "ground"]);
     joins("R1", ["V1.4", "ground"]);
     joins("C3", ["V1.5", "output"]);
+    let wire = |from: &str, to: &str| steps.iter().any(|step| step[0] == from && step[1] == to && step[2].is_empty());
+    assert!(wire("source", "V1.4") && wire("source_return", "ground") && wire("supply_return", "ground"));
     let heater = steps.iter().filter(|step| step[0].starts_with("heater")).map(|step| step[1].as_str());
     assert_eq!(heater.collect::<Vec<_>>(), ["V1.7", "V1.8"]);
 }

@@ -1,3 +1,4 @@
+import { polarised } from '../words/part-words.js';
 import { boxOf, edges, placed } from './geometry.js';
 import {
   PANEL, type Align, type Box, type CircuitPart, type Form, type Label, type Netlist, type Note, type Panel, type Placed,
@@ -6,8 +7,6 @@ import {
 import { diode, drain, rectifier, regulator, transformer } from './power-symbols.js';
 import { capacitor, coil, generator, heater, microphone, potentiometer, rail, resistor, winding } from './symbols.js';
 
-/** From this many farads up a capacitor is taken for an electrolytic, as sold today. */
-const POLARISED = 1e-6;
 /** From this many henries up a coil is wound on iron. */
 const IRON = 0.05;
 
@@ -120,7 +119,7 @@ export class Draft {
     if (part.role === 'heater') return heater();
     if (part.role === 'regulator') return regulator();
     if (part.role === 'heater_winding') return winding(true);
-    if (part.kind === 'capacitor') return capacitor(value >= POLARISED);
+    if (part.kind === 'capacitor') return capacitor(polarised(part));
     if (part.kind === 'coil') return coil(value >= IRON);
     if (part.kind === 'potentiometer') return potentiometer(this.taste.boxes, 'right');
     if (part.kind === 'winding') return transformer(part.nodes.length === 3);

@@ -23,7 +23,11 @@ const NODES: Readonly<Record<string, string>> = {
   tank: 'hot end of the tank',
   inner: 'between the capacitors',
   source: 'source',
+  source_return: 'other lead of the source',
   mic: 'microphone',
+  mic_return: 'other lead of the microphone, its shield',
+  output_return: 'other lead of the output',
+  supply_return: 'B−',
   microphone: 'microphone',
   feed: 'behind the source’s capacitor',
   grid_return: 'grid bias supply',
@@ -99,14 +103,15 @@ export function terminalWords(terminal: string, way?: Way): string {
   return number ? `${whole} lead ${leg}` : `${nodeName(leg)} of ${whole}`;
 }
 
-/** One join of the wiring as a sentence: "R3 from V1 pin 5 to B+." */
-export function joinWords(from: string, to: string, part: string | null | undefined, way?: Way): string {
-  const ends = `from ${terminalWords(from, way)} to ${terminalWords(to, way)}.`;
+/** One join of the wiring as a sentence: "R3 from V1 pin 5 to B+." `plus` is the end for the plus of an electrolytic. */
+export function joinWords(from: string, to: string, part: string | null | undefined, way?: Way, plus: 'from' | 'to' | null = null): string {
+  const pole = plus === null ? '' : `, plus end at ${terminalWords(plus === 'from' ? from : to, way)}`;
+  const ends = `from ${terminalWords(from, way)} to ${terminalWords(to, way)}${pole}.`;
   return part === null || part === undefined || part === '' ? `Wire ${ends}` : `${part} ${ends}`;
 }
 
 /** Terminals that are there by themselves; every other node without a pin needs a tie point. */
-const STANDING = new Set(['ground', 'supply', 'B+', 'heater_a', 'heater_b', 'output', 'source', 'mic', 'grid_return', 'cold_end', 'hot_end',
+const STANDING = new Set(['ground', 'supply', 'B+', 'heater_a', 'heater_b', 'output', 'output_return', 'source', 'source_return', 'mic', 'mic_return', 'supply_return', 'grid_return', 'cold_end', 'hot_end',
   'mains_line', 'mains_neutral', 'mains_earth', 'mains_switch', 'primary_a', 'primary_b', 'frame']);
 
 function tiePoint(node: string): string {

@@ -1,4 +1,5 @@
 import { lengthWords } from './lengths.js';
+import type { CircuitPart } from './kinds.js';
 import { lowered, raised, spelled } from './plain.js';
 import { show } from './quantity.js';
 import { told, USUAL_WAY, type Way } from './way.js';
@@ -87,6 +88,14 @@ const ROLES: Readonly<Record<string, string>> = {
 };
 
 /** The roles that have a word. */
+/** From this many farads up a capacitor is taken for an electrolytic, as sold today. */
+const POLARISED = 1e-6;
+
+/** Whether a part of the netlist has a plus end: it is the first of its nodes. */
+export function polarised(part: CircuitPart | undefined): boolean {
+  return part?.kind === 'capacitor' && typeof part.value === 'number' && part.value >= POLARISED;
+}
+
 export const ROLE_CODES: readonly string[] = Object.keys(ROLES);
 
 const KINDS: Readonly<Record<string, string>> = {

@@ -177,6 +177,8 @@ test('names of nodes, terminals, parts and rules', () => {
   assert.equal(terminalWords('V1.5'), 'V1 pin 5');
   assert.equal(joinWords('V1.5', 'supply', 'R3'), 'R3 from V1 pin 5 to B+.');
   assert.equal(joinWords('Bass.wiper', 'ground', null), 'Wire from wiper of Bass to ground.');
+  assert.equal(joinWords('V1.6', 'ground', 'C2', undefined, 'from'), 'C2 from V1 pin 6 to ground, plus end at V1 pin 6.');
+  assert.equal(joinWords('mic', 'V1.4', null), 'Wire from microphone to V1 pin 4.');
 });
 
 test('danger is told in five steps, in their order, and never with a screwdriver', () => {

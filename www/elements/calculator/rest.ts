@@ -19,7 +19,7 @@ export function restOf(view: View, desk: Desk, opened: ReadonlySet<string>, keep
   const bench = view.circuit === null ? nothing : html`
     <ts-disclosure .heading=${headings.readings} @ts-disclose=${needs('test_points')}>${inside(headings.readings, () => html`<ts-readings .points=${outcome?.test_points ?? NONE} .meter=${meterOf(view)} .way=${view.way}></ts-readings>`)}</ts-disclosure>
     <ts-disclosure .heading=${headings.parts} @ts-disclose=${needs('parts')}>${inside(headings.parts, () => html`<ts-parts .parts=${outcome?.parts ?? NONE} .way=${view.way}></ts-parts>`)}</ts-disclosure>
-    <ts-disclosure .heading=${headings.wiring} @ts-disclose=${needs('wiring')}>${inside(headings.wiring, () => html`<ts-wiring .steps=${outcome?.wiring ?? NONE} .tubes=${view.circuit?.tubes ?? NONE} .way=${view.way}></ts-wiring>`)}</ts-disclosure>`;
+    <ts-disclosure .heading=${headings.wiring} @ts-disclose=${needs('wiring')}>${inside(headings.wiring, () => html`<ts-wiring .steps=${outcome?.wiring ?? NONE} .circuit=${view.circuit} .way=${view.way}></ts-wiring>`)}</ts-disclosure>`;
   const template = view.situation?.outcome.answers?.['template'];
   const winding = template === undefined ? nothing : html`
     <ts-disclosure .heading=${TEMPLATE.heading}>${inside(TEMPLATE.heading, () => html`<ts-template .template=${template} .way=${view.way}></ts-template>`)}</ts-disclosure>`;

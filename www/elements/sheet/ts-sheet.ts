@@ -116,7 +116,7 @@ export class TsSheet extends LitElement {
   #flow(view: View): unknown {
     const { work: { outcome }, circuit, way } = view;
     const steps = outcome?.wiring ?? [];
-    const wiring = steps.length === 0 ? nothing : html`<h2>${SAY.headings.wiring}</h2><ts-wiring paper .steps=${steps} .tubes=${circuit?.tubes ?? []} .way=${way}></ts-wiring>`;
+    const wiring = steps.length === 0 ? nothing : html`<h2>${SAY.headings.wiring}</h2><ts-wiring paper .steps=${steps} .circuit=${circuit} .way=${way}></ts-wiring>`;
     return html`<section class="flow">${wiring}<ts-pictures bare shows="rest" .view=${{ ...view, pins: [] }}></ts-pictures></section>`;
   }
 

@@ -2,7 +2,8 @@ import { css, html, LitElement, nothing, svg } from 'lit';
 import { baseWords, electrodeWords, joinWords, USUAL_WAY, type Way } from '../../words/index.js';
 import { PAGE } from '../../words/page-words.js';
 import { ground, type } from '../shared/look.js';
-import type { WiringStep } from '../state/kinds.js';
+import { polarised } from '../../words/part-words.js';
+import type { Netlist, WiringStep } from '../state/kinds.js';
 import type { Tube } from '../state/from-words.js';
 
 /** Places round the circle, and how far pin 1 lies from the key or gap. */
@@ -26,14 +27,16 @@ export class TsWiring extends LitElement {
     :host([paper]) li { padding: 0.7mm 0; break-inside: avoid; border-color: #000; }
   `];
 
-  static override properties = { steps: {}, tubes: {}, way: {} };
+  static override properties = { steps: {}, circuit: {}, way: {} };
   steps: readonly WiringStep[] = [];
-  tubes: readonly Tube[] = [];
+  circuit: Netlist | null = null;
   way: Way = USUAL_WAY;
 
   protected override render(): unknown {
-    return html`${this.tubes.map((tube) => this.#socket(tube))}
-      <ol>${this.steps.map(({ from, to, part }) => html`<li>${joinWords(from, to, part, this.way)}</li>`)}</ol>`;
+    const { circuit } = this;
+    const plus = (reference: string | null | undefined) => (polarised(circuit?.parts.find((part) => part.reference === reference)) ? 'from' : null);
+    return html`${circuit?.tubes?.map((tube) => this.#socket(tube))}
+      <ol>${this.steps.map(({ from, to, part }) => html`<li>${joinWords(from, to, part, this.way, plus(part))}</li>`)}</ol>`;
   }
 
   /** The pins of a socket from below: clockwise from the key or gap, which lies at the foot of the picture. */

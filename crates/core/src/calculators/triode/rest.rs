@@ -1,10 +1,11 @@
 use alloc::{string::String, vec, vec::Vec};
 
 use super::Amplifier;
+use crate::text::together;
 use crate::{
     calculators::{
-        Outcome, TestPoint,
-        bench::{Buying, Point, describe, meter_ohms, parts, pin_at, test_points, wiring},
+        Outcome, TestPoint, WiringStep,
+        bench::{Buying, Point, TubeAtSocket, describe, meter_ohms, parts, pin_at, test_points, wiring},
         solved,
     },
     circuit::{DcPoint, NodeId, TubePoint},
@@ -92,6 +93,23 @@ fn heater(tube: &crate::tube::Tube) -> TestPoint {
     }
 }
 
+/// The leads of what comes before and after the stage: their parts are not bought here, but the stage is dumb without them.
+fn from_elsewhere(steps: &mut Vec<WiringStep>, amplifier: &Amplifier, sockets: &[TubeAtSocket]) {
+    let Some(source) = amplifier.source.and_then(|source| amplifier.circuit.part(source)) else { return };
+    let name = if source.role == "microphone" { "mic" } else { "source" };
+    let grid = pin_at(sockets, amplifier.grid).unwrap_or_else(|| String::from("grid"));
+    let ground = || String::from("ground");
+    let leads = [
+        (String::from(name), grid),
+        (together(&[name, "_return"]), ground()),
+        (String::from("output_return"), ground()),
+        (String::from("supply_return"), ground()),
+    ];
+    for (from, to) in leads {
+        steps.push(WiringStep { from, to, part: None, step: steps.len() + 1 });
+    }
+}
+
 /// Fills in what is wanted of parts, test points, wiring and netlist.
 ///
 /// # Errors
@@ -115,6 +133,7 @@ pub(in crate::calculators) fn bench(
     }
     if want.wiring {
         outcome.wiring = wiring(&amplifier.circuit, &sockets, &amplifier.seen_as);
+        from_elsewhere(&mut outcome.wiring, amplifier, &sockets);
     }
     if want.circuit {
         outcome.circuit = Some(describe(&amplifier.circuit, &rest.dc, &sockets, &amplifier.seen_as));
