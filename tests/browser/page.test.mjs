@@ -190,6 +190,30 @@ test('beside a supply without a bleeder no page says that waiting helps; beside 
   assert.ok(waits[0] !== undefined && waits[0] === waits[1], waits.join(' and '));
 });
 
+test('“I read 310 where you said 115”: the point is touched, the reading typed, and the page says whether it is wrong and what to do next', async () => {
+  const { page } = guest;
+  await open(page, server, 'stage');
+  await page.locator('ts-drawing [data-tag=plate]').click();
+  const field = page.locator('ts-readings input[data-point=plate]');
+  await field.waitFor();
+  const verdict = async (text) => {
+    await field.fill(text);
+    await settled(page);
+    return (await page.locator('ts-readings tr.taken', { has: page.locator('input[data-point=plate]') }).locator('[role=status]').textContent()).replaceAll(/\s+/g, ' ').trim();
+  };
+  assert.match(await verdict('115'), /^115 V is right/);
+  assert.match(await verdict('131'), /still within/);
+  const wrong = await verdict('310');
+  assert.match(wrong, /^310 V is wrong: 1\d\d V over the most/);
+  for (const word of ['R3', 'C3', 'V1', 'unplug', 'discharge']) assert.ok(wrong.includes(word), `${word} in “${wrong}”`);
+  assert.match(await verdict('9O'), /^“9O”/);
+  assert.match(await verdict('2'), /^2 V is wrong: 9[\d.]+ V under the least/);
+  await page.reload();
+  await settled(page);
+  await page.getByRole('button', { name: 'Readings: is yours right?' }).first().click();
+  assert.equal(await field.inputValue(), '2', 'what was read is kept');
+});
+
 test('a lug is added, named, taken off and put back', async () => {
   const { page } = guest;
   await open(page, server, 'voice');

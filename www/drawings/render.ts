@@ -63,7 +63,7 @@ function tags(panel: Panel, state: State): SVGTemplateResult[] {
     if (words === undefined) return [];
     const { outline, lines } = tag(place, words, state.measure);
     const name = `${nodeWords(place.node)}, ${words.text}${words.second === undefined ? '' : `, ${words.second}`}`;
-    return [svg`<g class=${state.stale ? 'tag stale' : 'tag'} role="img" aria-label=${name} data-tag=${place.node}>
+    return [svg`<g class=${state.stale ? 'tag stale' : 'tag'} role="img" aria-label=${name} data-tag=${place.node} @click=${() => { state.probe(place.node); }}>
       ${place.leader === undefined ? nothing : svg`<path class="leader" d=${`M${place.leader.x} ${place.leader.y}L${place.tip.x} ${place.tip.y}`}></path>`}
       <path class="outline" d=${outline}></path>
       ${lines.map(({ x, y, text, first }) => svg`<text class=${first ? 'answer' : 'second'} x=${x} y=${y}

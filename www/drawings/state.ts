@@ -21,6 +21,8 @@ export interface State {
   /** What a part's figure looks like where nothing was typed. */
   readonly figure: (part: Placed) => string;
   readonly touch: (part: Placed) => void;
+  /** A node's answer was touched. */
+  readonly probe: (node: string) => void;
   readonly danger: () => void;
   /** The bolt's name aloud; empty where nothing is live. */
   readonly dangerName: string;

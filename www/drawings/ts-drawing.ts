@@ -28,8 +28,8 @@ export interface OpenDetail {
 /**
  * `<ts-drawing>`: a calculator's schematic, drawn from the netlist of its answers, as the face of its form.
  *
- * Fires `ts-open` with an {@link OpenDetail} when a part is touched, and `ts-danger` when the bolt mark is; both bubble
- * and leave the shadow root. Its inks are the custom properties `--plate --ink --ink-2 --edge --rule --copper --live
+ * Fires `ts-open` with an {@link OpenDetail} when a part is touched, `ts-probe` with a node's name when its answer is, and
+ * `ts-danger` when the bolt mark is; all bubble and leave the shadow root. Its inks are the custom properties `--plate --ink --ink-2 --edge --rule --copper --live
  * --touch --wash`.
  */
 export class TsDrawing extends LitElement {
@@ -136,6 +136,7 @@ export class TsDrawing extends LitElement {
         const detail: OpenDetail = { field: part.field, reference: part.reference };
         this.dispatchEvent(new CustomEvent('ts-open', { detail, bubbles: true, composed: true }));
       },
+      probe: (node) => { this.dispatchEvent(new CustomEvent('ts-probe', { detail: node, bubbles: true, composed: true })); },
       danger: () => { this.dispatchEvent(new CustomEvent('ts-danger', { bubbles: true, composed: true })); },
       dangerName: live.length === 0 ? '' : DRAWN.danger(show(most, 'V')),
     };

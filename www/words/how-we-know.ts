@@ -62,7 +62,7 @@ export const HOW_WE_KNOW: readonly Section[] = [
     paragraphs: [
       'Your meter is part of the circuit while it reads, so its resistance is solved with the rest. Least and most take ' +
         'every part to the tolerance it is marked with, the tube to its spread and the mains to 5\u00a0% either way, put ' +
-        'together as independent chances: a good build falls outside one time in two hundred. Nineteen in twenty are ' +
+        'together as independent chances: a good build falls outside one time in two hundred. Nine in ten are ' +
         'inside the narrower figures that stand with them.',
       'A reading outside the range means a wrong part, a wrong joint or a worn tube: that is what the range is for.',
     ],

@@ -3,6 +3,7 @@
 export { bandsWords } from './bands.js';
 export type { CautionWords, Gauge } from './caution-kinds.js';
 export { byGravity, CAUTION_CODES, cautionLine, cautionText, cautionWords, SEVERITIES } from './cautions.js';
+export { standing, verdictWords, type Standing } from './verdict.js';
 export { DANGER_LAW, DANGER_PROOF, dangerLine, dangerSteps, waited, waitOf, type DangerStep, type Hazard } from './danger.js';
 export {
   curveWords, dressCatalogue, dressCautions, dressCurves, dressProblems, lineWords, type Answer, type Dressed, type Row,
@@ -17,7 +18,7 @@ export type {
 } from './kinds.js';
 export { wordsOf } from './known.js';
 export { lengthWords } from './lengths.js';
-export { BASE_CODES, baseWords, ELECTRODE_CODES, electrodeWords, joinWords, nodeHeading, nodeWords, NODE_CODES, terminalWords } from './node-words.js';
+export { BASE_CODES, baseWords, ELECTRODE_CODES, electrodeWords, joinWords, nodeHeading, nodeWords, pointWords, NODE_CODES, terminalWords } from './node-words.js';
 export { NULL_CODES, nullWords } from './nulls.js';
 export {
   KIND_CODES, kindWords, partHeading, ratingWords, ROLE_CODES, roleWords, RULE_CODES, ruleWords, wattsWords,

@@ -51,13 +51,14 @@ export const SAY = {
     table: 'The same as a table of numbers',
     wiring: 'Wiring, pin by pin',
     parts: 'Parts',
-    readings: 'Readings',
+    readings: 'Readings: is yours right?',
+    readingsOnPaper: 'Readings',
     knownBy: 'How we know',
   },
   table: {
     part: 'Part', use: 'Use', value: 'Value', rating: 'Rating', fitted: 'Fitted', rule: 'Margin',
     point: 'Test point', pin: 'Pin', least: 'Least', expect: 'Expect', most: 'Most', yours: 'Yours', again: 'Again',
-    usual: 'Nineteen in twenty', step: 'Step', from: 'From', to: 'To', by: 'By',
+    usual: 'Nine in ten', yourMeter: 'Your meter reads', step: 'Step', from: 'From', to: 'To', by: 'By',
   },
   keys: { k: 'kilo', M: 'mega', '.': 'point', '±': 'tolerance in percent', p: 'pico', n: 'nano', 'µ': 'micro', '−': 'minus', m: 'milli', '%': 'percent' },
   file: {
@@ -129,7 +130,7 @@ export const STATES = {
 /** The line under a test point table. */
 export function readingsNote(meter: string, way: Way = USUAL_WAY): string {
   const loaded = meter === '' ? 'with your meter in place' : `with a ${meter} meter in place`;
-  return told(`Volts dc to ground ${loaded}, parts within their marks, mains ±5\u00a0%. No signal.`, way);
+  return told(`Volts dc to ground ${loaded}: it draws a little current, so these can lie under the drawing’s. Parts within their marks, mains ±5\u00a0%, no signal.`, way);
 }
 
 /** The line under a printed drawing. */

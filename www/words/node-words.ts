@@ -84,6 +84,14 @@ export function nodeWords(node: string, pin?: string | null, way?: Way): string 
   return number === '' ? name : `${name}, pin ${number}`;
 }
 
+/** What is not measured to ground: its name as a test point says between what the meter goes. */
+const ACROSS: Readonly<Record<string, string>> = { heater: 'heater, across its two pins, ac or dc as it is fed' };
+
+/** A test point for people, as a row's heading. */
+export function pointWords(point: string, pin?: string | null, way?: Way): string {
+  return Object.hasOwn(ACROSS, point) ? raised(told(ACROSS[point] ?? point, way)) : nodeHeading(point, pin, way);
+}
+
 /** The same as a heading: "Plate, pin 5". */
 export function nodeHeading(node: string, pin?: string | null, way?: Way): string {
   return raised(nodeWords(node, pin, way));

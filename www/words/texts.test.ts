@@ -2,6 +2,7 @@ import assert from 'node:assert/strict';
 import test from 'node:test';
 import { CALCULATORS } from './calculators.js';
 import { byGravity, CAUTION_CODES, cautionLine, cautionText, cautionWords } from './cautions.js';
+import { standing, verdictWords } from './verdict.js';
 import { DANGER_LAW, DANGER_PROOF, dangerLine, dangerSteps, waited } from './danger.js';
 import { partEcho, partEchoShort } from './echo.js';
 import { HOW_WE_KNOW } from './how-we-know.js';
@@ -194,6 +195,19 @@ test('danger is told in five steps, in their order, and never with a screwdriver
   assert.deepEqual(words({ wait_seconds: null }), ['Unplug', 'Expect charge', 'Meter', 'Discharge', 'Touch'], 'no bleeder');
   assert.equal(words({}, 'radio')[0], 'Key off');
   for (const seconds of [0, 1, 9.99, 10, 601, 5000]) assert.ok(waited(seconds) >= seconds);
+});
+
+test('a reading is right, possible or wrong, and a wrong one says what to do next', () => {
+  const point = { unit: 'V', least: 95.5, most: 134.2, usual_least: 103.5, usual_most: 126.1 };
+  for (const [value, stands] of [[115, 'usual'], [127.2, 'usual'], [131, 'possible'], [100, 'possible'], [310, 'high'], [60, 'low'], [-3, 'low']] as const) {
+    assert.equal(standing(point, value), stands, String(value));
+    for (const parts of [[], ['R3'], ['R3', 'C3', 'V1']]) {
+      const { said, next } = verdictWords(point, value, parts, VALVES);
+      sentence(said, String(value));
+      if (stands !== 'usual') sentence(next, String(value));
+    }
+  }
+  assert.equal(standing({ unit: 'V', least: 0, most: 0, usual_least: 0, usual_most: 0 }, 0.01), 'usual', 'the last figure of a display');
 });
 
 test('what the circuit adds to an echo', () => {

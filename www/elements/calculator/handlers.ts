@@ -6,6 +6,7 @@ import { valueOf } from '../state/figures.js';
 import { rowFor } from '../state/leaves.js';
 import { valueAt } from '../state/paths.js';
 import type { Lug, Value } from '../state/kinds.js';
+import { withReading } from '../state/taken.js';
 import type { StepDetail, TypeDetail } from '../field/ts-field.js';
 import type { TurnDetail } from '../switch/ts-switch.js';
 
@@ -39,6 +40,10 @@ export class Handlers {
 
   readonly takePin = ({ detail }: CustomEvent<number>): void => {
     this.#change((lug) => edits.withPinTaken(lug, detail));
+  };
+
+  readonly read = ({ detail: { point, text } }: CustomEvent<{ readonly point: string; readonly text: string }>): void => {
+    this.#change((lug) => withReading(lug, point, text));
   };
 
   readonly takeNew = (): void => {

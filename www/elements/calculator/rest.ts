@@ -9,6 +9,21 @@ import type { View } from '../state/view.js';
 import '../disclosure/ts-disclosure.js';
 
 const NONE: readonly never[] = [];
+/** Less than this is no direct voltage that anyone reads. */
+const LEAST_VOLTS = 0.1;
+
+/** Whether a direct voltmeter finds anything here. */
+export function isProbed({ circuit }: View): boolean {
+  return circuit?.nodes.some(({ volts }) => Math.abs(volts ?? 0) > LEAST_VOLTS) === true;
+}
+
+/** What the meter should say, and what it says: before the form, for it is what a builder comes back for. */
+export function readingsOn(view: View, desk: Desk, opened: ReadonlySet<string>, tick: number): unknown {
+  const { readings } = SAY.headings;
+  if (!isProbed(view)) return nothing;
+  return html`<ts-disclosure class="readings" .heading=${readings} @ts-disclose=${() => { desk.need(['test_points']); }}>
+    ${opened.has(readings) ? html`<ts-readings .view=${view} .desk=${desk} .tick=${tick} .meter=${meterOf(view)}></ts-readings>` : nothing}</ts-disclosure>`;
+}
 
 /** What stands below the form, each behind its heading; what is behind it is worked when it is opened. */
 export function restOf(view: View, desk: Desk, opened: ReadonlySet<string>, keepers: string): TemplateResult {
@@ -17,7 +32,6 @@ export function restOf(view: View, desk: Desk, opened: ReadonlySet<string>, keep
   const needs = (want: Want) => () => { desk.need([want]); };
   const inside = (heading: string, what: () => TemplateResult): unknown => (opened.has(heading) ? what() : nothing);
   const bench = view.circuit === null ? nothing : html`
-    <ts-disclosure .heading=${headings.readings} @ts-disclose=${needs('test_points')}>${inside(headings.readings, () => html`<ts-readings .points=${outcome?.test_points ?? NONE} .meter=${meterOf(view)} .way=${view.way}></ts-readings>`)}</ts-disclosure>
     <ts-disclosure .heading=${headings.parts} @ts-disclose=${needs('parts')}>${inside(headings.parts, () => html`<ts-parts .parts=${outcome?.parts ?? NONE} .way=${view.way}></ts-parts>`)}</ts-disclosure>
     <ts-disclosure .heading=${headings.wiring} @ts-disclose=${needs('wiring')}>${inside(headings.wiring, () => html`<ts-wiring .steps=${outcome?.wiring ?? NONE} .circuit=${view.circuit} .way=${view.way}></ts-wiring>`)}</ts-disclosure>`;
   const template = view.situation?.outcome.answers?.['template'];

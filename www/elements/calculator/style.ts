@@ -13,6 +13,7 @@ export const calculatorStyle = css`
   /* Not seen before its first answers: they would push down whatever stood there. */
   .unworked { visibility: hidden; }
   .full { margin: 0 calc(-1 * var(--margin)); border: solid var(--edge); border-width: 1px 0; background: var(--plate); min-height: 120px; }
+  .probe { padding: 0 var(--margin); }
   .look { display: grid; grid-template-columns: 9px 46px minmax(0, 1fr) auto; align-items: center; border: 1.5px solid var(--ink); background: var(--plate); margin-bottom: 14px; color: inherit; font: inherit; padding: 0; text-align: left; width: 100%; min-height: 48px; }
   .look .edge { align-self: stretch; }
   .look .mark { padding-left: 10px; }

@@ -15,11 +15,12 @@ import type { TsDisclosure } from '../disclosure/ts-disclosure.js';
 import type { TsCaution } from '../caution/ts-caution.js';
 import '../caution/ts-caution.js';
 import '../lead/ts-lead.js';
+import type { TsReadings } from '../readings/ts-readings.js';
 import type { TsOpenField } from '../open-field/ts-open-field.js';
 import '../switch/ts-switch.js';
 import { Handlers } from './handlers.js';
 import { handsOf } from './hands.js';
-import { listenOf, restOf } from './rest.js';
+import { isProbed, listenOf, readingsOn, restOf } from './rest.js';
 import { calculatorStyle } from './style.js';
 import { besideOf, keepInView } from './part-view.js';
 
@@ -71,15 +72,17 @@ export class TsCalculator extends LitElement {
     const view = viewOf(desk, this.#memo);
     if (view === null) return html`<p class="waiting" role="status">${desk.lost ? STATES.engineMissing : desk.catalogue.length === 0 ? STATES.loading : PAGE.noCalculator(desk.lug.calculator)}</p>`;
     return html`<div @ts-type=${this.#handlers.type} @ts-step=${this.#handlers.step} @ts-turn=${this.#handlers.turn} @ts-open=${this.#touched} @ts-close=${() => { this.#close(); }}
-      @ts-danger=${() => { this.#lead('danger'); }} @ts-pin=${this.#handlers.pin} @ts-unpin=${this.#handlers.unpin} @ts-name-pin=${this.#handlers.namePin} @ts-take-pin=${this.#handlers.takePin} @keydown=${this.#escape} @ts-disclose=${this.#disclosed}>
+      @ts-danger=${() => { this.#lead('danger'); }} @ts-pin=${this.#handlers.pin} @ts-unpin=${this.#handlers.unpin} @ts-name-pin=${this.#handlers.namePin} @ts-take-pin=${this.#handlers.takePin} @ts-read=${this.#handlers.read} @ts-probe=${({ detail }: CustomEvent<string>) => void this.#lookUp(detail)} @keydown=${this.#escape} @ts-disclose=${this.#disclosed}>
       ${this.#header(view)}
       <div class=${view.situation === null && view.problems.size === 0 ? 'page unworked' : 'page'}>${this.#top(view)}
         <div class="full"><ts-drawing calculator=${view.calculator.id} .circuit=${view.circuit} .texts=${view.texts} .answers=${view.situation?.outcome.answers ?? NOTHING}
           .tags=${this.#memo.get('tags', [view.situation], () => tagsOf(view))} .labels=${this.#memo.get('labels', [view.circuit, view.way], () => labelsOf(view))}
-          .open=${this.open} .refused=${this.#memo.get('refused', [view.problems], () => new Set(view.problems.keys()))} .stale=${view.stale} .boxes=${view.way.resistor === 'box'}></ts-drawing></div>
+          .open=${this.open} .refused=${this.#memo.get('refused', [view.problems], () => new Set(view.problems.keys()))} .stale=${view.stale} .boxes=${view.way.resistor === 'box'}></ts-drawing>
+          ${isProbed(view) ? html`<p class="probe"><button class="link" @click=${() => void this.#lookUp('')}><span>${SAY.headings.readings}</span></button></p>` : nothing}</div>
         <div class="side">${this.#side(view, desk)}</div>
         <ts-pictures .view=${view}></ts-pictures>
         <div class="rest">
+          ${readingsOn(view, desk, this.#opened, this.tick)}
           ${listenOf(view, desk, this.#opened)}
           <section class="values"><h2>${SAY.headings.values}</h2><ts-form .view=${view} .desk=${desk} .tick=${this.tick}></ts-form></section>
           ${restOf(view, desk, this.#opened, this.keepers)}
@@ -141,6 +144,18 @@ export class TsCalculator extends LitElement {
     this.open = field;
     this.reference = besideOf(reference);
   };
+
+  /** Leads to a point's row in the readings, opened if need be; to the first where none is named. */
+  async #lookUp(point: string): Promise<void> {
+    const fold = this.renderRoot.querySelector<TsDisclosure>('.readings');
+    if (fold === null) return;
+    fold.unfold();
+    await this.updateComplete;
+    await customElements.whenDefined('ts-readings');
+    const readings = this.renderRoot.querySelector<TsReadings>('ts-readings');
+    await readings?.updateComplete;
+    readings?.lead(point);
+  }
 
   readonly #disclosed = (event: Event): void => {
     this.#opened.add((event.target as TsDisclosure).heading);

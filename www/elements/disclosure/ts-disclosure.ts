@@ -25,6 +25,11 @@ export class TsDisclosure extends LitElement {
       ${this.open ? html`<div class="inside"><slot></slot></div>` : nothing}`;
   }
 
+  /** Opens it, if it is not open. */
+  unfold(): void {
+    if (!this.open) this.#toggle();
+  }
+
   #toggle(): void {
     this.open = !this.open;
     if (this.open) tell(this, 'ts-disclose');

@@ -1,6 +1,6 @@
 import { html, LitElement, nothing, type TemplateResult } from 'lit';
 import {
-  byGravity, cautionText, cautionWords, curveWords, dangerLine, drawingNote, nodeWords, ratingWords, readingsNote, roleWords, SAY, told, type BareCaution, type Hazard, type PartRow,
+  byGravity, cautionText, cautionWords, curveWords, dangerLine, drawingNote, pointWords, ratingWords, readingsNote, roleWords, SAY, told, type BareCaution, type Hazard, type PartRow,
 } from '../../words/index.js';
 import { PAGE } from '../../words/page-words.js';
 import { raised } from '../../words/plain.js';
@@ -9,6 +9,7 @@ import { meterOf } from '../calculator/rest.js';
 import { partValue } from '../parts/ts-parts.js';
 import { ICONS } from '../shared/icons.js';
 import { ground, type } from '../shared/look.js';
+import { readingsOf } from '../state/taken.js';
 import { labelsOf, tablesOf, tagsOf, type View } from '../state/view.js';
 import '../../drawings/ts-drawing.js';
 import '../answers/ts-answers.js';
@@ -74,12 +75,13 @@ export class TsSheet extends LitElement {
   #readings(view: View): unknown {
     const points = view.work.outcome?.test_points ?? [];
     if (points.length === 0) return nothing;
+    const read = readingsOf(view.lug);
     const { point, pin, least, expect, most, yours, again } = SAY.table;
     const volts = (value: number): string => show(value, '1', { way: view.way });
-    return html`<section><h2>${SAY.headings.readings}</h2><table>
+    return html`<section><h2>${SAY.headings.readingsOnPaper}</h2><table>
       <thead><tr>${[point, pin, least, expect, most, yours, again].map((name) => html`<th scope="col">${name}</th>`)}</tr></thead>
-      <tbody>${points.map((row) => html`<tr><th scope="row" class="wrap">${raised(nodeWords(row.name, null, view.way))}</th><td>${row.pin?.split('.').at(-1) ?? '–'}</td>
-        <td>${volts(row.least)}</td><td>${volts(row.nominal)}</td><td>${volts(row.most)}</td><td></td><td></td></tr>`)}</tbody></table>
+      <tbody>${points.map((row) => html`<tr><th scope="row" class="wrap">${pointWords(row.name, null, view.way)}</th><td>${row.pin?.split('.').at(-1) ?? '–'}</td>
+        <td>${volts(row.least)}</td><td>${volts(row.nominal)}</td><td>${volts(row.most)}</td><td>${read[row.name] ?? ''}</td><td></td></tr>`)}</tbody></table>
       <p class="note">${readingsNote(meterOf(view), view.way)}</p></section>`;
   }
 
