@@ -40,6 +40,29 @@ fn danger_names_the_capacitor_that_is_switched_out_and_promises_no_wait() {
     assert!(figure(figures, "least_wait_seconds") >= 60.0);
 }
 
+/// Common practice, no source: a part is soldered to the lug of a switch or potentiometer where there is one; a tie point
+/// beside it is a joint for nothing.
+#[cfg_attr(target_arch = "wasm32", wasm_bindgen_test)]
+#[cfg_attr(not(target_arch = "wasm32"), test)]
+fn the_tone_parts_are_soldered_to_the_lugs_that_are_there() {
+    let outcome = work("voice", &given("{}"), Want { wiring: true, ..Want::default() }).expect("an answer");
+    let steps = outcome.get("wiring").expect("wiring").items();
+    let end = |step: &Value, key: &str| step.get(key).and_then(Value::text).unwrap_or_default().to_string();
+    let elsewhere = ["ground", "supply", "output", "mic", "heater_a", "heater_b"];
+    for step in steps {
+        let (from, to) = (end(step, "from"), end(step, "to"));
+        assert_ne!(from, to);
+        for place in [&from, &to] {
+            let known = place.contains('.') || elsewhere.contains(&place.as_str()) || place.ends_with("_return");
+            assert!(known, "a tie point at {place}");
+        }
+    }
+    let joined = |part: &str, from: &str, to: &str| {
+        steps.iter().any(|step| end(step, "part") == part && end(step, "from") == from && end(step, "to") == to)
+    };
+    assert!(joined("C3", "V1.5", "S1.1") && joined("R4", "S1.common", "Bass.top"));
+}
+
 /// The first-order law of a high-pass, by hand: 8.00 dB where (source + load)·C is 157.1 µs, against ten times as much.
 #[cfg_attr(target_arch = "wasm32", wasm_bindgen_test)]
 #[cfg_attr(not(target_arch = "wasm32"), test)]

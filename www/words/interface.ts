@@ -130,7 +130,7 @@ export const STATES = {
 /** The line under a test point table. */
 export function readingsNote(meter: string, way: Way = USUAL_WAY): string {
   const loaded = meter === '' ? 'with your meter in place' : `with a ${meter} meter in place`;
-  return told(`Volts dc to ground ${loaded}: it draws a little current, so these can lie under the drawing’s. Parts within their marks, mains ±5\u00a0%, no signal.`, way);
+  return told(`Volts dc to ground ${loaded}, which pulls some points down. Parts within their marks, mains ±5\u00a0%. No signal.`, way);
 }
 
 /** The line under a printed drawing. */

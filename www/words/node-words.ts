@@ -25,7 +25,7 @@ const NODES: Readonly<Record<string, string>> = {
   source: 'source',
   source_return: 'other lead of the source',
   mic: 'microphone',
-  mic_return: 'other lead of the microphone, its shield',
+  mic_return: 'shield of the microphone',
   output_return: 'other lead of the output',
   supply_return: 'B−',
   microphone: 'microphone',
@@ -85,7 +85,7 @@ export function nodeWords(node: string, pin?: string | null, way?: Way): string 
 }
 
 /** What is not measured to ground: its name as a test point says between what the meter goes. */
-const ACROSS: Readonly<Record<string, string>> = { heater: 'heater, across its two pins, ac or dc as it is fed' };
+const ACROSS: Readonly<Record<string, string>> = { heater: 'heater, across its pins' };
 
 /** A test point for people, as a row's heading. */
 export function pointWords(point: string, pin?: string | null, way?: Way): string {

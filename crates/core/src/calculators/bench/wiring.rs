@@ -37,7 +37,7 @@ pub(in crate::calculators) fn is_built(part: &Part) -> bool {
 /// What to join to what, in the order of work: the heater first and twisted, then each part by its legs.
 ///
 /// Terminals are tube pins (`V1.5`), legs of switches and potentiometers (`S1.common`, `Bass.wiper`) and nodes by
-/// name where a node has no pin of its own and needs a tie point.
+/// name where a node has neither and needs a tie point.
 pub(in crate::calculators) fn wiring(
     circuit: &Circuit,
     tubes: &[TubeAtSocket],
@@ -70,27 +70,27 @@ pub(in crate::calculators) fn join_parts(
             join(pin, circuit.name(GROUND).to_string(), None);
         }
     }
+    let lugs = lugs(circuit);
     let seen = |node: NodeId| seen_as.iter().find(|(from, _)| *from == node).map_or(node, |(_, to)| *to);
     let place = |node: NodeId| {
         let node = seen(node);
         let pin =
             Some(node).filter(|node| *node != GROUND).and_then(|node| sockets.iter().find_map(|at| at.pin_at(node)));
-        pin.unwrap_or_else(|| circuit.name(node).to_string())
+        let leg = || lugs.iter().find(|(lug, _)| *lug == node).map(|(_, name)| name.clone());
+        pin.or_else(leg).unwrap_or_else(|| circuit.name(node).to_string())
     };
     for (_, part) in circuit.parts().filter(|(_, part)| is_built(part)) {
         let legs: Vec<&str> = match part.kind {
-            Kind::Potentiometer { .. } => vec!["top", "wiper", "bottom"],
+            Kind::Potentiometer { .. } => POTENTIOMETER.to_vec(),
             Kind::Winding { .. } if part.nodes.len() > 2 => vec!["end_1", "tap", "end_2"],
             Kind::Winding { .. } => vec!["end_1", "end_2"],
             Kind::Coupled { .. } => vec!["1", "2", "3", "4"],
             Kind::Switch { .. } => {
-                join(
-                    together(&[&part.reference, ".common"]),
-                    part.nodes.first().map_or_else(String::new, |node| place(*node)),
-                    None,
-                );
-                for (throw, node) in part.nodes.iter().skip(1).enumerate() {
-                    join(together(&[&part.reference, ".", &counted(throw + 1)]), place(*node), None);
+                for (lug, node) in switch_lugs(part) {
+                    let to = place(node);
+                    if to != lug {
+                        join(lug, to, None);
+                    }
                 }
                 continue;
             }
@@ -103,10 +103,43 @@ pub(in crate::calculators) fn join_parts(
             }
         };
         for (leg, node) in legs.into_iter().zip(&part.nodes) {
-            join(together(&[&part.reference, ".", leg]), place(*node), None);
+            let (from, to) = (together(&[&part.reference, ".", leg]), place(*node));
+            if from != to {
+                join(from, to, None);
+            }
         }
     }
     steps
+}
+
+/// The legs of a potentiometer, in the order of its nodes.
+const POTENTIOMETER: [&str; 3] = ["top", "wiper", "bottom"];
+
+/// Nodes that stand by themselves: what is joined there is not soldered to another part's lug.
+const STANDING: [&str; 3] = ["ground", "supply", "output"];
+
+fn switch_lugs(part: &Part) -> Vec<(String, NodeId)> {
+    let lug = |(index, node): (usize, &NodeId)| {
+        let name = if index == 0 { String::from("common") } else { counted(index) };
+        (together(&[&part.reference, ".", &name]), *node)
+    };
+    part.nodes.iter().enumerate().map(lug).collect()
+}
+
+/// Nodes without a pin that a switch or a potentiometer has a lug for: parts are soldered there, and no tie point is
+/// needed.
+fn lugs(circuit: &Circuit) -> Vec<(NodeId, String)> {
+    let of = |part: &Part| match part.kind {
+        Kind::Switch { .. } => switch_lugs(part),
+        Kind::Potentiometer { .. } => {
+            let legs = POTENTIOMETER.iter().zip(&part.nodes);
+            legs.map(|(leg, node)| (together(&[&part.reference, ".", leg]), *node)).collect()
+        }
+        _ => Vec::new(),
+    };
+    let built = circuit.parts().filter(|(_, part)| is_built(part));
+    let all = built.flat_map(|(_, part)| of(part)).filter(|(_, node)| !STANDING.contains(&circuit.name(*node)));
+    all.map(|(name, node)| (node, name)).collect()
 }
 
 /// The pin that a node can be reached at; ground is a place of its own.
