@@ -49,6 +49,28 @@ fn any_text_is_read_or_refused_with_texts_that_are_read() {
     }
 }
 
+/// Common practice, no source: a transformer's volts are written from end to end through the tap.
+#[test]
+fn the_volts_of_a_tapped_winding_are_asked_with_both_readings() {
+    for (text, side, whole) in [
+        ("275-0-275", "275 V", "550 V"),
+        ("275 - 0 - 275 V", "275 V", "550 V"),
+        ("350/0/350", "350 V", "700 V"),
+        ("6.3-0-6.3 volts", "6.3 V", "12.6 V"),
+        ("550 V CT", "275 V", "550 V"),
+        ("550VCT", "275 V", "550 V"),
+        ("12.6 v c.t.", "6.3 V", "12.6 V"),
+        ("5 V ct", "2.5 V", "5 V"),
+    ] {
+        let unread = read(text, Unit::Volt, None).expect_err(text);
+        let offers: Vec<&str> = unread.mends.iter().map(|mend| mend.text.as_str()).collect();
+        assert_eq!((unread.code, offers), ("tapped_winding", vec![side, whole]), "{text}");
+    }
+    for text in ["275-0-250", "0-0-0", "275-275", "ct"] {
+        assert_ne!(read(text, Unit::Volt, None).expect_err(text).code, "tapped_winding", "{text}");
+    }
+}
+
 /// A whole number times a power of ten, as the standard library reads it: correctly rounded.
 fn exact(digits: u64, power: i32) -> f64 {
     format!("{digits}e{power}").parse().expect("a figure")

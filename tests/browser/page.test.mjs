@@ -66,6 +66,26 @@ test('a letter O for a nought is refused, said, and mended by one press; the las
   assert.match(await textOf(page, 'ts-open-field'), /Read as 100\s?kΩ/);
 });
 
+test('a figure that lost its prefix is read as it stands, doubted, and mended by one press', async () => {
+  const { page } = guest;
+  await open(page, server, 'coil');
+  const field = page.locator('ts-form ts-field[data-path="measured_hertz"]');
+  await field.locator('input').fill('3.7');
+  await settled(page);
+  assert.match(await textOf(page, 'ts-form ts-field[data-path="measured_hertz"]'), /3\.7\sHz/);
+  await field.getByRole('button', { name: 'Use 3.7 MHz' }).click();
+  await settled(page);
+  assert.equal(await field.locator('input').inputValue(), '3.7 MHz');
+  assert.equal(await field.locator('.doubt').count(), 0);
+  await open(page, server, 'supply');
+  await touchPart(page, 'secondary_volts');
+  await type(page, '275-0-275');
+  assert.match(await textOf(page, 'ts-open-field'), /275\sV where the volts from the tap to one end are asked, 550\sV where/);
+  await page.locator('ts-open-field').getByRole('button', { name: 'Use 275 V' }).click();
+  await settled(page);
+  assert.match(await textOf(page, 'ts-open-field'), /Read as 275\sV/);
+});
+
 test('a text with two readings is refused with both named', async () => {
   const { page } = guest;
   await open(page, server, 'stage');

@@ -29,7 +29,7 @@ export const SUPPLY: CalculatorWords = {
     secondary_volts: {
       label: 'Secondary',
       phrase: 'the secondary volts',
-      help: 'Volts rms with nothing drawn. For a tapped winding: from the tap to one end.',
+      help: 'Volts rms with nothing drawn. For a tapped winding, each side: of 275-0-275 write 275.',
     },
     mains_hertz: { label: 'Mains frequency', help: '50 or 60 Hz at the wall.' },
     mains_percent: { label: 'Mains now', help: 'In per cent of what the transformer is made for.' },

@@ -8,6 +8,8 @@ interface Unread {
   readonly why: (typed: string, unit: string) => string;
   /** What to do where the reader has no text to offer. */
   readonly then: (unit: string) => string;
+  /** What its offers are, where that takes more than to name them. */
+  readonly mend?: (texts: readonly string[]) => string;
 }
 
 const figure = (unit: string): string => `Write one figure${unit === '' ? '' : ` in ${unitName(unit)}`}.`;
@@ -22,6 +24,11 @@ const REASONS: Readonly<Record<string, Unread>> = {
     then: () => 'Write a digit there.',
   },
   two_numbers: { why: () => 'holds more than one figure.', then: figure },
+  tapped_winding: {
+    why: () => 'names a winding with a tap in its middle.',
+    then: figure,
+    mend: ([side = '', whole = '']) => `Write ${side} where the volts from the tap to one end are asked, ${whole} where those from end to end are.`,
+  },
   two_points: { why: () => 'has more than one decimal point in a figure.', then: () => 'Leave one.' },
   which_comma: {
     why: () => 'has a comma that may mark decimals or thousands.',
@@ -70,7 +77,9 @@ export function unreadText(problem: BareProblem, typed: string, unit: string, wa
   const reason = Object.hasOwn(REASONS, problem.code) ? REASONS[problem.code] : undefined;
   const what = typed === '' ? 'The text' : `“${typed}”`;
   if (reason === undefined) return `${what} is not read: ${spelled(problem.code)}. ${mend}`.trim();
-  return `${what} ${reason.why(typed, unit)} ${mend === '' ? reason.then(unit) : mend}`;
+  const offers = (problem.mends ?? []).map(({ text }) => text);
+  const how = mend === '' ? reason.then(unit) : (offers.length === 2 ? reason.mend?.(offers) : undefined) ?? mend;
+  return `${what} ${reason.why(typed, unit)} ${how}`;
 }
 
 /** "Write 220k for 220 kilohms.", with more than one mend "Write 1234 for 1,234 ohms or 1.234 for 1.234 ohms." */

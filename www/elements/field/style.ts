@@ -31,6 +31,7 @@ export const refusalStyle = css`
   .refusal { display: grid; grid-template-columns: 30px minmax(0, 1fr); gap: 4px 10px; margin-top: 8px; font-size: 1rem; }
   .refusal p { grid-column: 2; overflow-wrap: anywhere; }
   .refusal svg { grid-row: 1; }
+  .doubt { margin-top: 6px; font-size: 0.9375rem; }
   .mends { grid-column: 1 / -1; display: flex; flex-wrap: wrap; gap: 8px; margin-top: 4px; }
   .mends button { flex: 1 1 auto; }
 `;

@@ -5,7 +5,7 @@ import { tell } from '../shared/events.js';
 import { ICONS } from '../shared/icons.js';
 import { controls, ground } from '../shared/look.js';
 import type { InputRow, Refusal, Value } from '../state/kinds.js';
-import { refusalOf } from './refusal.js';
+import { doubtOf, refusalOf } from './refusal.js';
 import { fieldStyle, refusalStyle } from './style.js';
 
 /** What `ts-type` carries: where, and what stands there now. */
@@ -28,7 +28,7 @@ export class TsField extends LitElement {
   static override styles = [ground, controls, fieldStyle, refusalStyle];
 
   static override properties = {
-    path: {}, row: {}, value: {}, reference: {}, label: {}, help: {}, echo: {}, refusal: {}, choices: { hasChanged: (now: unknown, before: unknown) => String(now) !== String(before) },
+    path: {}, row: {}, value: {}, reference: {}, label: {}, help: {}, echo: {}, meant: {}, refusal: {}, choices: { hasChanged: (now: unknown, before: unknown) => String(now) !== String(before) },
   };
   path = '';
   row: InputRow | null = null;
@@ -38,6 +38,8 @@ export class TsField extends LitElement {
   label = '';
   help = '';
   echo = '';
+  /** What was probably meant, where the figure is far from anything usual. */
+  meant: string | null = null;
   refusal: Refusal | null = null;
   /** The choices with their words. */
   choices: readonly (readonly [choice: string, words: string])[] = [];
@@ -47,7 +49,7 @@ export class TsField extends LitElement {
     if (row === null) return nothing;
     return html`<div class=${this.refusal === null ? '' : 'refused'}>
       ${row.shape === 'flag' ? this.#flag() : html`<label class="label" for="value">${this.#label()}</label>${this.#control(row)}`}
-      ${this.refusal === null ? html`<p class="echo" id="echo">${this.echo === '' ? nothing : this.echo}</p>` : refusalOf(this.refusal, 'echo', (text) => { this.#type(text); })}
+      ${this.refusal === null ? html`<p class="echo" id="echo">${this.echo === '' ? nothing : this.echo}</p>${doubtOf(this.meant, (text) => { this.#type(text); })}` : refusalOf(this.refusal, 'echo', (text) => { this.#type(text); })}
       ${this.help === '' ? nothing : html`<p class="help" id="help">${this.help}</p>`}
     </div>`;
   }

@@ -13,6 +13,7 @@ import { newItem, start } from '../state/full.js';
 import type { InputRow, Value } from '../state/kinds.js';
 import { canGrow, canShrink, grown, moved, shrunk } from '../state/lists.js';
 import { isRecord, put, valueAt } from '../state/paths.js';
+import { meantIn } from '../state/meant.js';
 import { alternatives } from '../state/shown.js';
 import { knobWords, type View } from '../state/view.js';
 import '../field/ts-field.js';
@@ -92,7 +93,7 @@ export class TsForm extends LitElement {
         .label=${reference !== '' && named.toLowerCase() === reference.toLowerCase() ? PAGE.knob : named} .reference=${reference} .refusal=${refusal} .echo=${said !== undefined && 'value' in said ? `${knobWords(view, path, said.value)}.` : ''}></ts-knob>`;
     }
     return html`<ts-field data-path=${path} .path=${path} .row=${row} .value=${value} .reference=${reference} .label=${named} .refusal=${refusal}
-      .echo=${this.#echo(view, path, row, value)} .help=${told(words.help, view.way)} .choices=${choices}></ts-field>`;
+      .echo=${this.#echo(view, path, row, value)} .meant=${typeof value === 'string' ? meantIn(this.desk, row, value) : null} .help=${told(words.help, view.way)} .choices=${choices}></ts-field>`;
   }
 
   #choices(view: View, path: string, row: InputRow): readonly (readonly [string, string])[] {

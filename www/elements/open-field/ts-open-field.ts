@@ -3,7 +3,7 @@ import { live } from 'lit/directives/live.js';
 import { choiceWords, inputWords, labelOf, partHeading, SAY, told } from '../../words/index.js';
 import { PAGE } from '../../words/page-words.js';
 import { lowered } from '../../words/plain.js';
-import { refusalOf } from '../field/refusal.js';
+import { doubtOf, refusalOf } from '../field/refusal.js';
 import { refusalStyle } from '../field/style.js';
 import { tell } from '../shared/events.js';
 import { ICONS } from '../shared/icons.js';
@@ -14,6 +14,7 @@ import { start } from '../state/full.js';
 import type { InputRow, Value } from '../state/kinds.js';
 import { rowFor } from '../state/leaves.js';
 import { general, isRecord, valueAt } from '../state/paths.js';
+import { meantIn } from '../state/meant.js';
 import { evenSteps, isPreferred, seriesOf, stepTexts, type StepTexts } from '../state/steps.js';
 import { echoOf, type View } from '../state/view.js';
 import '../field/ts-field.js';
@@ -96,7 +97,7 @@ export class TsOpenField extends LitElement {
           enterkeyhint="done" maxlength="80" aria-label=${labelOf(view.words, this.path, view.full, view.way)} aria-describedby="echo"
           aria-invalid=${refusal === undefined ? 'false' : 'true'} .value=${live(text)} @input=${this.#input} @keydown=${this.#key}>
         ${this.#step(this.steps.higher, true)}</div>
-      ${refusal === undefined ? html`<p class="echo" id="echo">${this.desk === null ? '' : echoOf(this.desk, view, this.path, this.typed ?? undefined)}</p>`
+      ${refusal === undefined ? html`<p class="echo" id="echo">${this.desk === null ? '' : echoOf(this.desk, view, this.path, this.typed ?? undefined)}</p>${doubtOf(meantIn(this.desk, row, text), (instead) => { this.#type(instead); })}`
         : refusalOf(refusal, 'echo', (mended) => { this.#type(mended); })}
       ${refusal?.problem.mends !== undefined && refusal.problem.mends.length > 0 ? nothing : html`<div class="keys">
         ${keys.map((key) => html`<button type="button" aria-label=${key.name} @pointerdown=${hold} @click=${() => { this.#press(key); }}>${key.face}</button>`)}

@@ -43,6 +43,7 @@ pub const CODES: &[&str] = &[
     OVER_NOUGHT,
     LETTER_FOR_DIGIT,
     TWO_NUMBERS,
+    TAPPED_WINDING,
     TWO_POINTS,
     WHICH_COMMA,
     WHICH_PREFIX,
@@ -75,6 +76,8 @@ pub(super) const OVER_NOUGHT: &str = "over_nought";
 pub(super) const LETTER_FOR_DIGIT: &str = "letter_for_digit";
 /// More than one figure.
 pub(super) const TWO_NUMBERS: &str = "two_numbers";
+/// The volts of a winding with a tap, from the tap or from end to end.
+pub(super) const TAPPED_WINDING: &str = "tapped_winding";
 /// More than one decimal point in a figure.
 pub(super) const TWO_POINTS: &str = "two_points";
 /// A comma that marks decimals or thousands.

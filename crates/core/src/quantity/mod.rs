@@ -19,6 +19,7 @@ mod scan;
 mod sensitivity;
 mod sentence;
 mod spelling;
+mod tapped;
 mod tolerance;
 mod unit;
 mod vocabulary;

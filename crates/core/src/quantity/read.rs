@@ -9,6 +9,7 @@ use super::{
     sensitivity::sensitivity,
     sentence::Sentence,
     spelling::spell,
+    tapped::tapped,
 };
 
 /// Every notation that a [`Reading`] may have.
@@ -52,7 +53,8 @@ const MOST_MENDS: usize = 4;
 ///
 /// **What is never guessed.** `1,234`; `M` but with ohms and hertz (mega or the old thousandth; with farads the old
 /// millionth); `m` with farads (milli or the old micro), and with ohms and hertz unless it is `mΩ`; a decimal so small
-/// that it is farads as well as microfarads; a gauge of no said standard; decibels of no said reference.
+/// that it is farads as well as microfarads; a gauge of no said standard; decibels of no said reference; the volts of a
+/// tapped winding (`275-0-275`, `550 V CT`), from the tap or from end to end.
 ///
 /// The value is the double nearest to the decimal written. Range is not minded here.
 ///
@@ -112,6 +114,11 @@ fn quantity(text: &str, unit: Unit, shown: Option<Prefix>) -> Result<Reading, Fa
         if let Some((value, notation)) = length {
             return Ok(Reading { value, tolerance: None, notation });
         }
+    }
+    if unit == Unit::Volt
+        && let Some(fault) = tapped(text)
+    {
+        return Err(fault);
     }
     if unit == Unit::VoltPerPascal
         && let Some(value) = sensitivity(text)?
