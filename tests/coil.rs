@@ -1,6 +1,6 @@
 //! Coils against published tables and figures computed outside the project.
 
-use crate::common::{Within, check, figure, hold, rows};
+use crate::common::{Within, check, figure, hold, rows, warns};
 use serde_json::json;
 use tagstrip_core::calculators::{Want, work};
 use tagstrip_core::coil::{
@@ -282,4 +282,15 @@ fn what_cannot_be_wound_is_said_with_its_field() {
         let problems = work("coil", &crate::common::value(&inputs), Want::USUAL).expect_err("refused");
         assert_eq!((problems[0].field.as_str(), problems[0].code), (field, code), "{inputs}");
     }
+}
+
+/// IEC 60317-0-1, from memory: enamel of grade 2 makes 0.5 mm of wire 0.569 mm at most, 1 mm 1.094 mm.
+#[cfg_attr(target_arch = "wasm32", wasm_bindgen_test)]
+#[cfg_attr(not(target_arch = "wasm32"), test)]
+fn insulation_left_from_thicker_wire_is_noticed() {
+    let thick =
+        |wire: &str| warns("coil", &format!(r#"{{"close": true, "pitch": null, "wire": {wire}}}"#), "insulation_thick");
+    assert!(!thick(r#"{"diameter": 0.0005, "overall_diameter": 0.000569}"#));
+    assert!(!thick(r#"{"diameter": 0.001, "overall_diameter": 0.001094}"#));
+    assert!(thick(r#"{"diameter": 0.0005, "overall_diameter": 0.001094}"#));
 }

@@ -13,12 +13,18 @@ import { report } from './sizes.mjs';
 const root = new URL('../..', import.meta.url).pathname;
 const dist = join(root, 'dist');
 
+const say = (what) => { console.log(`-- ${what}`); };
+
+say('the engine, compiled to WebAssembly');
 buildEngine(root);
 rmSync(dist, { recursive: true, force: true });
 mkdirSync(dist, { recursive: true });
+say('the package');
 await buildPackage(root, dist);
 const made = await words(root, dist);
+say('the site, with an engine for each shelf');
 await buildSite(root, dist, made, await buildParts(root));
+say('the one file and the zip');
 await buildOneFile(root, dist, made);
 buildHosting(dist, version(root), made);
 for (const licence of ['LICENSE-MIT', 'LICENSE-APACHE']) copyFileSync(join(root, licence), join(dist, 'package', licence));

@@ -77,7 +77,7 @@ for (const { name, every, ids, ...screen } of SCREENS) {
     await page.locator('ts-calculator').waitFor();
     await page.locator('ts-strip').getByRole('link', { name: 'build' }).click();
     await unfold(page);
-    await page.getByRole('button', { name: 'Add a lug' }).click();
+    await page.getByRole('button', { name: 'Add a calculator' }).click();
     await settled(page);
     await axe(page, 'with the example, adding a lug');
     await fits(page, 'the build');

@@ -194,7 +194,7 @@ test('beside a supply without a bleeder no page says that waiting helps; beside 
   };
   await open(page, server, 'supply');
   await page.locator('ts-strip').getByRole('link', { name: 'build' }).click();
-  await page.getByRole('button', { name: 'Add a lug' }).click();
+  await page.getByRole('button', { name: 'Add a calculator' }).click();
   await page.locator('ts-build .shelf button').filter({ hasText: 'Microphone stage' }).first().click();
   await settled(page);
   for (const lug of [/^supply/, /^voice/]) {
@@ -238,7 +238,7 @@ test('a lug is added, named, taken off and put back', async () => {
   const { page } = guest;
   await open(page, server, 'voice');
   await page.locator('ts-strip').getByRole('link', { name: 'build' }).click();
-  await page.getByRole('button', { name: 'Add a lug' }).click();
+  await page.getByRole('button', { name: 'Add a calculator' }).click();
   await page.locator('ts-build .shelf button').filter({ hasText: 'Filter' }).first().click();
   await settled(page);
   assert.match(page.url(), /\/filter\//);

@@ -134,6 +134,7 @@ export function oneFileText(all: readonly Dressed[]): { readonly title: string; 
   const body = `<main class="static">
 <h1>${escaped(SAY.site)}</h1>
 <p>${escaped(SAY.siteLine)}</p>
+<p>${escaped(SAY.siteText)}</p>
 <noscript><p>${escaped(SAY.noscript)}</p></noscript>
 ${each.join('\n')}
 </main>`;
@@ -159,7 +160,7 @@ export function indexPage(all: readonly Dressed[], assets: Assets): string {
 <noscript><p>${escaped(SAY.noscript)}</p></noscript>
 ${shelf(all, '.')}
 </main>`;
-  return frame({ title: SAY.site, summary: SAY.siteLine, root: '.', body }, assets, 'root="."');
+  return frame({ title: SAY.site, summary: SAY.siteText, root: '.', body }, assets, 'root="."');
 }
 
 /** A tab-separated table, its first line the heads. */

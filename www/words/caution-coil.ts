@@ -25,6 +25,15 @@ export const COIL_CAUTIONS: Readonly<Record<string, CautionMaker>> = {
     heading: 'its own resonance is near',
     text: `It lies at ${f('hertz', 'Hz')}. At the working frequency the coil acts as if it had ${f('percent', '%', 2)} more inductance, and that hangs on what is near it.`,
   }),
+  insulation_thick: ({ f, figures }) => {
+    const [overall, bare] = [figure(figures, 'overall') ?? 1, figure(figures, 'bare') ?? 1];
+    return {
+      heading: 'insulation as thick as plastic',
+      text:
+        `${f('overall', 'm')} with insulation on ${f('bare', 'm')} of wire, ${show(overall / bare, '1', { digits: 2 })} times as thick. Right for hook-up wire; for enamelled ` +
+        'wire it is too much. If you changed the gauge, change this too.',
+    };
+  },
   wire_hot: ({ f }) => ({
     heading: 'the wire runs hot',
     text:

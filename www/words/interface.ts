@@ -5,6 +5,9 @@ import { told, USUAL_WAY, type Way } from './way.js';
 export const SAY = {
   site: 'Tagstrip',
   siteLine: 'For people who build radios with tubes.',
+  siteText: 'What each part of a tube circuit does, before it is soldered: volts and ripple, gain and headroom, turns and wire, what to buy, how to wire it, ' +
+    'what your meter should read. All of it is worked on this device; after the first visit it needs no network.',
+  begin: 'Where to begin',
   sheet: 'Sheet',
   done: 'Done',
   close: 'Close',
@@ -18,7 +21,7 @@ export const SAY = {
   strip: {
     name: 'Calculators in use',
     build: 'The build',
-    add: 'Add a lug',
+    add: 'Add a calculator',
     rename: 'Name',
     remove: 'Remove',
     undo: 'Put it back',

@@ -30,15 +30,14 @@ export const buildStyle = css`
   .state { display: flex; align-items: center; gap: 8px; border: 1.5px solid var(--ink); padding: 2px 8px 2px 2px; font-weight: 700; font-size: 1rem; width: fit-content; }
   .rename { display: grid; gap: 4px; font-size: 0.9375rem; padding: 4px 0 10px; }
   .rename input { height: 48px; border: 1.5px solid var(--touch); border-bottom-width: 3px; border-radius: 3px; background: var(--plate); color: var(--touch); font: 700 1.125rem/1 var(--instrument); padding: 0 12px; min-width: 0; }
-  .none { padding: 16px 0; }
   .sentence { font: 400 1.125rem/1.42 var(--book); padding: 16px 0; }
   .removed { padding: 0 0 12px; }
   .add > button, .shelf button { width: 100%; }
   .shelf { display: grid; gap: 8px; margin-top: 8px; }
-  .shelf button { display: grid; justify-items: start; text-align: left; gap: 3px; padding: 10px 14px; }
+  .shelf button { display: grid; justify-content: start; justify-items: start; text-align: left; gap: 3px; padding: 10px 14px; }
   .shelf span { font: 400 0.9375rem/1.4 var(--book); }
   section { padding: 18px 0 16px; }
-  h2 { margin-bottom: 10px; }
+  h2 { margin: 10px 0; }
   @media (min-width: 720px) { div.board { margin: 0; border-width: 1px; padding: 16px; } }
   @media (min-width: 1100px) {
     .grid { display: grid; grid-template-columns: minmax(0, 1.14fr) minmax(0, 1fr); gap: 36px; align-items: start; }

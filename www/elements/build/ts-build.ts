@@ -31,27 +31,44 @@ export class TsBuild extends LitElement {
     const { desk } = this;
     if (desk === null) return nothing;
     const { lugs, name } = desk.build;
+    if (lugs.length === 0 && desk.removed === null) return this.#front(desk);
     return html`
       <header><h1>${SAY.strip.build}</h1><label class="name"><span class="aside">${PAGE.buildName}</span>
         <input type="text" maxlength="80" placeholder="" autocomplete="off" .value=${live(name)} @input=${(event: Event) => { desk.nameBuild((event.target as HTMLInputElement).value); }}></label></header>
       <div class="grid">
         <div class="board">
-          ${lugs.length === 0 ? nothing : html`<div class="end">${ear()}</div>`}
+          <div class="end">${ear()}</div>
           <ul>${repeat(lugs, ({ id }) => id, (lug) => this.#lug(desk, lug))}</ul>
-          ${lugs.length === 0 ? html`<p class="book none">${PAGE.noLugs}</p>` : html`<div class="end">${lastEar()}</div>`}
+          <div class="end">${lastEar()}</div>
         </div>
         <div class="beside">
           <p class="sentence">${this.#sentence(desk)}</p>
           ${desk.removed === null ? nothing : html`<p class="removed">${SAY.strip.removed(desk.removed.lug.id)} <button class="link" @click=${() => { desk.putBack(); }}><span>${SAY.strip.undo}</span></button></p>`}
           <div class="add"><button aria-expanded=${this.adding ? 'true' : 'false'} @click=${() => { this.adding = !this.adding; }}>${SAY.strip.add}</button>
             ${this.adding ? this.#shelf(desk) : nothing}</div>
-          <section><h2>${PAGE.keep}</h2><ts-share></ts-share><ts-lasting></ts-lasting>
-            ${this.aside ? html`<p class="row"><button class="link" @click=${() => { tell(this, 'ts-bring-back'); }}><span>${PAGE.bringBack}</span></button></p>` : nothing}
-            <p class="row"><button class="link" @click=${() => { tell(this, 'ts-example'); }}><span>${PAGE.example}</span></button></p>
-          </section>
-          <ts-disclosure .heading=${SAY.settings.title}><ts-preferences .preferences=${desk.preferences}></ts-preferences></ts-disclosure>
+          ${this.#keep(desk)}
         </div>
       </div>`;
+  }
+
+  /** An empty bench: what this is, and where to begin. */
+  #front(desk: Desk): TemplateResult {
+    return html`
+      <header><h1>${SAY.site}</h1><p class="book">${SAY.siteLine}</p></header>
+      <p class="sentence">${SAY.siteText}</p>
+      <p class="row"><button class="link" @click=${() => { tell(this, 'ts-example'); }}><span>${PAGE.example}</span></button></p>
+      <div class="grid">
+        <div class="add"><h2>${SAY.begin}</h2>${this.#shelf(desk)}</div>
+        <div class="beside"><p class="sentence">${PAGE.noneYet}</p>${this.#keep(desk)}</div>
+      </div>`;
+  }
+
+  #keep(desk: Desk): TemplateResult {
+    return html`<section><h2>${PAGE.keep}</h2><ts-share></ts-share><ts-lasting></ts-lasting>
+        ${this.aside ? html`<p class="row"><button class="link" @click=${() => { tell(this, 'ts-bring-back'); }}><span>${PAGE.bringBack}</span></button></p>` : nothing}
+        ${desk.build.lugs.length === 0 ? nothing : html`<p class="row"><button class="link" @click=${() => { tell(this, 'ts-example'); }}><span>${PAGE.example}</span></button></p>`}
+      </section>
+      <ts-disclosure .heading=${SAY.settings.title}><ts-preferences .preferences=${desk.preferences}></ts-preferences></ts-disclosure>`;
   }
 
   #lug(desk: Desk, lug: Lug): TemplateResult {
@@ -82,7 +99,6 @@ export class TsBuild extends LitElement {
   /** "Three lugs. One wants a look: supply." */
   #sentence(desk: Desk): unknown {
     const { lugs } = desk.build;
-    if (lugs.length === 0) return PAGE.noneYet;
     const wants = lugs.filter((lug) => lugLine(desk, lug).state !== null).map(({ id }) => id);
     const look = PAGE.wantLook(wants);
     return html`${PAGE.onStrip(lugs.length)} ${look === '' ? PAGE.allWell : html`<b>${look}</b>`}`;

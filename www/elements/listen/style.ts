@@ -8,6 +8,8 @@ export const listenStyle = css`
   .tracks button { justify-content: space-between; min-height: 50px; overflow-wrap: anywhere; }
   button[aria-pressed='true'] { background: var(--touch); color: var(--plate); }
   .key { font-weight: 400; font-size: 0.875rem; }
+  /* A phone has no keys to name. */
+  @media (hover: none) { .key { display: none; } }
   .choices { display: flex; flex-wrap: wrap; gap: 0 22px; }
   .choices label { display: inline-flex; align-items: center; gap: 10px; min-height: 44px; cursor: pointer; }
   input[type='radio'] { width: 22px; height: 22px; accent-color: var(--touch); margin: 0; }

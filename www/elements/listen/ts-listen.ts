@@ -28,7 +28,7 @@ export class TsListen extends LitElement {
   view: View | null = null;
   desk: Desk | null = null;
   private clip: Clip | null = null;
-  private chosen = 'position 1';
+  private chosen = '';
   private match: Match = 'ear';
   private noise: Noise = 'none';
   private progress: Progress | null = null;
@@ -243,7 +243,7 @@ export class TsListen extends LitElement {
     const { clip } = this;
     if (clip === null) return;
     const all = this.#all();
-    if (!all.some(({ key }) => key === this.chosen)) this.chosen = all[0]?.key ?? '';
+    if (!all.some(({ key }) => key === this.chosen)) this.chosen = (all[this.view?.lug.position ?? 0] ?? all[0])?.key ?? '';
     this.rendered = new Map([...this.rendered].filter(([key]) => all.some((track) => track.key === key)));
     this.#whole = false;
     this.#tracks ??= new Tracks(this.#sound(), {

@@ -7,6 +7,9 @@ const NEAR: f64 = 0.3;
 const HOT: f64 = 40.0;
 /// RF volts that burn skin on touch; the common limit for touch, 50 V. Common practice.
 const BURNS: f64 = 50.0;
+/// Enamelled wire is at most a fifth thicker than bare, and thicker cover is plastic or cotton (IEC 60317-0-1, grade 2,
+/// from memory: 0.2 mm wire 0.239 mm at most, 1 mm wire 1.094 mm).
+const THICK: f64 = 1.4;
 /// A measured inductance this far from the computed one points at a mistake rather than at the winding.
 const FAR: f64 = 0.15;
 
@@ -32,6 +35,10 @@ pub(super) fn cautions(coil: &Coil, outcome: &mut Outcome) {
     }
     if let Some(rise) = amps.map(|amps| coil.rise(amps)).filter(|rise| *rise > HOT) {
         outcome.caution(Caution::new(Severity::Limit, "wire_hot").about("rise_celsius").figure("celsius", rise));
+    }
+    if make.overall > THICK * make.wire {
+        let caution = Caution::new(Severity::Note, "insulation_thick").about("wire.overall_diameter");
+        outcome.caution(caution.figure("overall", make.overall).figure("bare", make.wire));
     }
     let bare = make.overall <= make.wire * (1.0 + 1e-9);
     if bare && make.pitch(coil.turns) < 1.05 * make.wire && coil.turns > 1.0 {
