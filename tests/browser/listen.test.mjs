@@ -74,6 +74,9 @@ test('the built-in sentence is fetched when it is wanted, heard in every positio
   await says(page, /You hear the whole circuit/);
   await listen.getByRole('button', { name: /Stop the sound/ }).waitFor();
   const chosen = async () => listen.locator('.tracks button[aria-pressed="true"]').innerText();
+  assert.match(await chosen(), /Clear/, 'the position that is switched in');
+  await page.keyboard.press('1');
+  await page.waitForTimeout(100);
   assert.match(await chosen(), /Round/);
   await page.keyboard.press('2');
   await page.waitForTimeout(100);

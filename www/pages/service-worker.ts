@@ -48,9 +48,7 @@ async function clear(): Promise<void> {
 
 /** The listed file that an address stands for; a folder stands for its page. */
 function listed(address: string): string | undefined {
-  const url = new URL(address);
-  if (url.origin !== here.origin || !url.pathname.startsWith(here.pathname)) return undefined;
-  const path = url.pathname.slice(here.pathname.length);
+  const path = new URL(address).pathname.slice(here.pathname.length);
   return [path, `${path}index.html`, `${path}/index.html`].find((candidate) => Object.hasOwn(FILES, candidate));
 }
 
@@ -71,9 +69,12 @@ async function comeIn(reply: MessagePort | undefined): Promise<void> {
 }
 
 self.addEventListener('install', (event) => event.waitUntil(install()));
-self.addEventListener('activate', (event) => event.waitUntil(clear()));
 self.addEventListener('message', (event) => { if (event.data === 'come in') event.waitUntil(comeIn(event.ports[0])); });
 self.addEventListener('fetch', (event) => {
-  const path = event.request.method === 'GET' ? listed(event.request.url) : undefined;
-  if (path !== undefined) event.respondWith(answer(path, event.request));
+  const { request } = event;
+  if (request.method !== 'GET' || !request.url.startsWith(here.href)) return;
+  const path = listed(request.url);
+  // A page that the release before was handing out when it went has its files there, until the next page is opened.
+  event.respondWith(path === undefined ? caches.match(request).then((kept) => kept ?? fetch(request)) : answer(path, request));
+  if (request.mode === 'navigate') event.waitUntil(clear());
 });

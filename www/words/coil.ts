@@ -33,7 +33,7 @@ export const COIL: CalculatorWords = {
     'wire.diameter': { label: 'Wire diameter', help: 'Of the bare copper.' },
     'wire.overall_diameter': { label: 'With insulation', help: 'Outer diameter of enamelled or covered wire. Leave it empty for bare wire.' },
     turns: { label: 'Turns', help: 'From end to end. Part turns count.' },
-    henries: { label: 'Inductance wanted', help: 'Instead of the turns: whole turns are found for it.' },
+    henries: { label: 'Inductance wanted', help: 'Instead of the turns: whole turns are found for it. For a frequency and a capacitor the page of the tuning range tells how much to wind.' },
     close: { label: 'Close-wound', help: 'Turn against turn; the pitch is the wire with its insulation.' },
     pitch: { label: 'Pitch', help: 'From the middle of one turn to that of the next.' },
     turns_per_metre: { label: 'Turns in a length', help: 'As ready-made coil stock is sold, such as 8 turns per inch.' },
