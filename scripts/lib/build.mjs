@@ -13,7 +13,7 @@ import { report } from './sizes.mjs';
 const root = new URL('../..', import.meta.url).pathname;
 const dist = join(root, 'dist');
 
-const say = (what) => { console.log(`-- ${what}`); };
+const say = (what) => { console.log(`   ${what}`); };
 
 say('the engine, compiled to WebAssembly');
 buildEngine(root);
