@@ -40,10 +40,10 @@ async function install(): Promise<void> {
   }
 }
 
+/** The release before stays: a page that it was handing out as it went still comes for its files, which have names of their own. */
 async function clear(): Promise<void> {
-  for (const name of await caches.keys()) {
-    if (name.startsWith(OURS) && name !== CACHE) await caches.delete(name);
-  }
+  const others = (await caches.keys()).filter((name) => name.startsWith(OURS) && name !== CACHE);
+  for (const name of others.slice(0, -1)) await caches.delete(name);
 }
 
 /** The listed file that an address stands for; a folder stands for its page. */
@@ -70,11 +70,10 @@ async function comeIn(reply: MessagePort | undefined): Promise<void> {
 
 self.addEventListener('install', (event) => event.waitUntil(install()));
 self.addEventListener('message', (event) => { if (event.data === 'come in') event.waitUntil(comeIn(event.ports[0])); });
+self.addEventListener('activate', (event) => event.waitUntil(clear()));
 self.addEventListener('fetch', (event) => {
-  const { request } = event;
-  if (request.method !== 'GET' || !request.url.startsWith(here.href)) return;
-  const path = listed(request.url);
-  // A page that the release before was handing out when it went has its files there, until the next page is opened.
-  event.respondWith(path === undefined ? caches.match(request).then((kept) => kept ?? fetch(request)) : answer(path, request));
-  if (request.mode === 'navigate') event.waitUntil(clear());
+  const { method, url } = event.request;
+  const path = method === 'GET' && url.startsWith(here.href) ? listed(url) : undefined;
+  if (path !== undefined) event.respondWith(answer(path, event.request));
+  else if (url.startsWith(`${here.href}assets/`)) event.respondWith(caches.match(url).then((kept) => kept ?? fetch(event.request)));
 });

@@ -123,7 +123,7 @@ export class TsApp extends LitElement {
       return { id: lug.id, href: this.#address?.of(lug.calculator) ?? '#', figure, mark: state };
     });
     return html`<div class="frame" @ts-choose=${(event: CustomEvent<string>) => { this.#go(event.detail); }} @ts-add=${({ detail }: CustomEvent<string | Handed>) => { if (typeof detail === 'string') desk.add(detail); else desk.add(detail.calculator, detail.inputs); this.#went(); }}
-      @ts-prefer=${(event: CustomEvent<Preferences>) => { this.#prefer(event.detail); }} @ts-print=${() => { this.#print(); }}
+      @ts-prefer=${(event: CustomEvent<Preferences>) => { this.#prefer(event.detail); }} @ts-print=${() => { this.#print(); }} @ts-disclose=${() => { this.#fetchRest(); }}
       @ts-copy-link=${() => { void this.#copyLink(); }} @ts-copy-text=${() => { void this.#copyText(); }} @ts-copy-code=${(event: CustomEvent<Way>) => { void this.#copyCode(event.detail); }} @ts-save-file=${() => { this.#save(); }}
       @ts-open-file=${(event: CustomEvent<string>) => { this.#session?.openText(event.detail); this.#went(); }}
       @ts-bring-back=${() => { this.#session?.bringBack(); this.#went(); }} @ts-example=${() => { this.#session?.replace(EXAMPLE, 'speech'); this.#went(); }}>
