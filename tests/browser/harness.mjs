@@ -20,7 +20,7 @@ export const NARROW = { width: 320, height: 640 };
 export const TABLET = { width: 768, height: 1024 };
 export const WIDE = { width: 1440, height: 900 };
 
-/** Chromium as it runs in a container. */
+/** Chromium as it runs in a container, lettering in the face that is being looked at. */
 export function browser() {
   return chromium.launch({ executablePath: process.env.CHROMIUM ?? '/usr/bin/chromium', args: ARGUMENTS, env: lettered() });
 }

@@ -69,11 +69,12 @@ async function comeIn(reply: MessagePort | undefined): Promise<void> {
 }
 
 self.addEventListener('install', (event) => event.waitUntil(install()));
-self.addEventListener('message', (event) => { if (event.data === 'come in') event.waitUntil(comeIn(event.ports[0])); });
 self.addEventListener('activate', (event) => event.waitUntil(clear()));
+self.addEventListener('message', (event) => { if (event.data === 'come in') event.waitUntil(comeIn(event.ports[0])); });
 self.addEventListener('fetch', (event) => {
   const { method, url } = event.request;
-  const path = method === 'GET' && url.startsWith(here.href) ? listed(url) : undefined;
+  if (method !== 'GET' || !url.startsWith(here.href)) return;
+  const path = listed(url);
   if (path !== undefined) event.respondWith(answer(path, event.request));
   else if (url.startsWith(`${here.href}assets/`)) event.respondWith(caches.match(url).then((kept) => kept ?? fetch(event.request)));
 });

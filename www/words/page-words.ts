@@ -3,7 +3,6 @@ import { counted, list } from './plain.js';
 /** What stands on buttons, headings and in sentences of the page's pieces. Those with names or figures are functions. */
 export const PAGE = {
   farFromUsual: 'That is far from what is usual here.',
-  useInstead: (text: string): string => `Use ${text}`,
   handOn: (name: string, value: string): string => `Wind ${name}, ${value}`,
   toAnswers: 'To the answers',
   keep: 'Keep and send on',

@@ -89,6 +89,6 @@ export function mendsText(mends: readonly Mend[], unit: string, way: Way = USUAL
 }
 
 /** The word on the button that mends a text. */
-export function mendButton(mend: Mend): string {
-  return `Use ${mend.text}`;
+export function mendButton({ text }: Pick<Mend, 'text'>): string {
+  return `Use ${text}`;
 }

@@ -4,7 +4,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 
 /** The broadest that the usual systems have, and one as narrow as most phones'. */
-export const FACE = process.env.TAGSTRIP_FACE ?? 'DejaVu Sans';
+const FACE = process.env.TAGSTRIP_FACE ?? 'DejaVu Sans';
 
 /** The environment in which every face without a name is this one. */
 export function lettered(face = FACE) {

@@ -3,9 +3,8 @@ import { createServer } from 'node:http';
 import { fileURLToPath } from 'node:url';
 
 import { build } from 'esbuild';
-import { chromium } from 'playwright-core';
 
-import { lettered } from './face.mjs';
+export { browser } from '../harness.mjs';
 
 const POLICY =
   "default-src 'none'; script-src 'self' 'wasm-unsafe-eval'; style-src 'self'; connect-src 'self'; img-src 'self' data:; " +
@@ -35,13 +34,4 @@ export async function serve() {
   });
   await new Promise((ready) => server.listen(0, '127.0.0.1', ready));
   return { address: `http://127.0.0.1:${server.address().port}/`, close: () => server.close() };
-}
-
-/** Chromium as it runs in a container, lettering in the face that is being looked at. */
-export function browser() {
-  const args = [
-    '--headless', '--no-sandbox', '--disable-gpu', '--disable-quic', '--no-first-run', '--disable-background-networking',
-    '--disable-component-update', '--disable-sync', '--disable-dev-shm-usage',
-  ];
-  return chromium.launch({ executablePath: process.env.CHROMIUM ?? '/usr/bin/chromium', args, env: lettered() });
 }

@@ -7,7 +7,7 @@ import type { Refusal } from '../state/kinds.js';
 /** A figure that was read, and is far from anything usual: what may have been meant, one press away. */
 export function doubtOf(meant: string | null, use: (text: string) => void): TemplateResult | typeof nothing {
   if (meant === null) return nothing;
-  return html`<div class="doubt"><p>${PAGE.farFromUsual}</p><div class="mends"><button type="button" @click=${() => { use(meant); }}>${PAGE.useInstead(meant)}</button></div></div>`;
+  return html`<div class="doubt"><p>${PAGE.farFromUsual}</p><div class="mends"><button type="button" @click=${() => { use(meant); }}>${mendButton({ text: meant })}</button></div></div>`;
 }
 
 /** "Not read.", what to write instead, and a button for each text that would be read. */

@@ -1,6 +1,5 @@
 use alloc::{
     string::{String, ToString},
-    vec,
     vec::Vec,
 };
 
@@ -80,65 +79,54 @@ pub(in crate::calculators) fn join_parts(
         pin.or_else(leg).unwrap_or_else(|| circuit.name(node).to_string())
     };
     for (_, part) in circuit.parts().filter(|(_, part)| is_built(part)) {
-        let legs: Vec<&str> = match part.kind {
-            Kind::Potentiometer { .. } => POTENTIOMETER.to_vec(),
-            Kind::Winding { .. } if part.nodes.len() > 2 => vec!["end_1", "tap", "end_2"],
-            Kind::Winding { .. } => vec!["end_1", "end_2"],
-            Kind::Coupled { .. } => vec!["1", "2", "3", "4"],
-            Kind::Switch { .. } => {
-                for (lug, node) in switch_lugs(part) {
-                    let to = place(node);
-                    if to != lug {
-                        join(lug, to, None);
-                    }
-                }
-                continue;
-            }
-            Kind::Triode { .. } | Kind::Source { .. } | Kind::Rectifier { .. } | Kind::Regulator { .. } => continue,
-            _ => {
-                if let [a, b] = part.nodes.as_slice() {
-                    join(place(*a), place(*b), Some(part.reference.clone()));
-                }
-                continue;
-            }
-        };
-        for (leg, node) in legs.into_iter().zip(&part.nodes) {
-            let (from, to) = (together(&[&part.reference, ".", leg]), place(*node));
-            if from != to {
-                join(from, to, None);
+        if matches!(
+            part.kind,
+            Kind::Triode { .. } | Kind::Source { .. } | Kind::Rectifier { .. } | Kind::Regulator { .. }
+        ) {
+            continue;
+        }
+        let legs = legs(part);
+        if let ([], [a, b]) = (legs.as_slice(), part.nodes.as_slice()) {
+            join(place(*a), place(*b), Some(part.reference.clone()));
+        }
+        for (leg, node) in legs {
+            let to = place(node);
+            if leg != to {
+                join(leg, to, None);
             }
         }
     }
     steps
 }
 
-/// The legs of a potentiometer, in the order of its nodes.
-const POTENTIOMETER: [&str; 3] = ["top", "wiper", "bottom"];
-
 /// Nodes that stand by themselves: what is joined there is not soldered to another part's lug.
 const STANDING: [&str; 3] = ["ground", "supply", "output"];
 
-fn switch_lugs(part: &Part) -> Vec<(String, NodeId)> {
-    let lug = |(index, node): (usize, &NodeId)| {
-        let name = if index == 0 { String::from("common") } else { counted(index) };
-        (together(&[&part.reference, ".", &name]), *node)
+/// The legs of a part that has them by name, in the order of its nodes; none of one whose two ends are alike.
+fn legs(part: &Part) -> Vec<(String, NodeId)> {
+    let names: &[&str] = match part.kind {
+        Kind::Potentiometer { .. } => &["top", "wiper", "bottom"],
+        Kind::Winding { .. } if part.nodes.len() > 2 => &["end_1", "tap", "end_2"],
+        Kind::Winding { .. } => &["end_1", "end_2"],
+        Kind::Coupled { .. } => &["1", "2", "3", "4"],
+        Kind::Switch { .. } => &["common"],
+        _ => return Vec::new(),
     };
-    part.nodes.iter().enumerate().map(lug).collect()
+    let throws = matches!(part.kind, Kind::Switch { .. });
+    let name = |index: usize| match names.get(index) {
+        Some(name) => Some(String::from(*name)),
+        None => throws.then(|| counted(index)),
+    };
+    let leg = |(index, node): (usize, &NodeId)| Some((together(&[&part.reference, ".", &name(index)?]), *node));
+    part.nodes.iter().enumerate().filter_map(leg).collect()
 }
 
 /// Nodes without a pin that a switch or a potentiometer has a lug for: parts are soldered there, and no tie point is
 /// needed.
 fn lugs(circuit: &Circuit) -> Vec<(NodeId, String)> {
-    let of = |part: &Part| match part.kind {
-        Kind::Switch { .. } => switch_lugs(part),
-        Kind::Potentiometer { .. } => {
-            let legs = POTENTIOMETER.iter().zip(&part.nodes);
-            legs.map(|(leg, node)| (together(&[&part.reference, ".", leg]), *node)).collect()
-        }
-        _ => Vec::new(),
-    };
-    let built = circuit.parts().filter(|(_, part)| is_built(part));
-    let all = built.flat_map(|(_, part)| of(part)).filter(|(_, node)| !STANDING.contains(&circuit.name(*node)));
+    let lugged = |part: &Part| is_built(part) && matches!(part.kind, Kind::Switch { .. } | Kind::Potentiometer { .. });
+    let parts = circuit.parts().filter(|(_, part)| lugged(part));
+    let all = parts.flat_map(|(_, part)| legs(part)).filter(|(_, node)| !STANDING.contains(&circuit.name(*node)));
     all.map(|(name, node)| (node, name)).collect()
 }
 
