@@ -135,16 +135,29 @@ export async function announcedOnce(page, address) {
   await formThere(page);
   await page.run(async () => {
     const { seen } = globalThis;
-    await seen.wait(1500);
-    seen.aloud = [];
     const region = seen.all('ts-app >> [aria-live]')[0];
+    seen.aloud = [];
     new MutationObserver(() => seen.aloud.push(region.textContent.trim())).observe(region, { childList: true, characterData: true, subtree: true });
+    seen.silent = async () => {
+      for (let before = -1; before < seen.aloud.length; await seen.wait(2000)) before = seen.aloud.length;
+    };
+    await seen.until('a first word', () => region.textContent.trim() !== '');
+    await seen.silent();
+    seen.aloud.length = 0;
   });
-  await page.fill(input('plate_ohms'), '100k');
-  const aloud = await page.run(async () => {
-    await globalThis.seen.wait(1800);
-    return globalThis.seen.aloud;
-  });
+  // The keys come from within: a driver's own may be further apart than the rest that lets a result be read out.
+  const aloud = await page.run(async (path) => {
+    const { seen } = globalThis;
+    const field = seen.all(path)[0];
+    for (const text of ['1', '10', '100', '100k']) {
+      field.value = text;
+      field.dispatchEvent(new InputEvent('input', { bubbles: true, composed: true }));
+      await seen.wait(100);
+    }
+    await seen.until('a word read out', () => seen.aloud.length > 0);
+    await seen.silent();
+    return seen.aloud;
+  }, input('plate_ohms'));
   assert.equal(aloud.length, 1, `read out: ${JSON.stringify(aloud)}`);
   assert.match(aloud[0], /^Gain.*times/);
 }

@@ -140,6 +140,7 @@ export class TsApp extends LitElement {
 
   /** A key's answer is nearly there: the page is drawn once, with it, and not before it too. */
   #heard(news: News): void {
+    clearTimeout(this.#aloudTimer);
     if (news === 'typed' || news === 'read') {
       this.#soon ??= setTimeout(() => { this.#heard('shown'); }, SOON);
       return;
@@ -149,7 +150,6 @@ export class TsApp extends LitElement {
     this.tick += 1;
     this.#fetchRest();
     this.#entitle();
-    clearTimeout(this.#aloudTimer);
     this.#aloudTimer = setTimeout(() => { this.#announce(); }, ANNOUNCE_AFTER);
   }
 
