@@ -3,6 +3,7 @@ import { execFileSync } from 'node:child_process';
 import { readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
+import { transform } from 'esbuild';
 
 const TARGET = 'wasm32-unknown-unknown';
 
@@ -20,25 +21,34 @@ export function buildEngine(root) {
 export async function buildParts(root) {
   const whole = join(root, 'www/package/wasm');
   const loader = await import(pathToFileURL(join(whole, 'tagstrip.js')).href);
+  const { pack, unpack } = await packing(root);
   const opened = (bytes) => {
     loader.renew(new WebAssembly.Module(bytes));
-    return loader.catalogue();
+    return unpack(loader.catalogue());
   };
+  const answersOf = (calculators) => JSON.stringify(calculators.map(({ id }) => unpack(loader.work(id, ...pack([{}, WORKED])))));
   const parts = SHELVES.map((shelf) => {
     const out = join(targetOf(root), 'parts', shelf);
     bound(root, out, ['--no-default-features', '--features', shelf]);
     const bytes = readFileSync(join(out, 'tagstrip.wasm'));
-    return { shelf, bytes, ids: opened(bytes).map(({ id }) => id), answers: answersOf(loader, opened(bytes)) };
+    return { shelf, bytes, ids: opened(bytes).map(({ id }) => id), answers: answersOf(opened(bytes)) };
   });
   const catalogue = opened(readFileSync(join(whole, 'tagstrip.wasm')));
   for (const { shelf, ids, answers } of parts) {
-    const all = answersOf(loader, catalogue.filter(({ id }) => ids.includes(id)));
+    const all = answersOf(catalogue.filter(({ id }) => ids.includes(id)));
     if (all !== answers) throw new Error(`the engine of ${shelf} answers otherwise than the whole`);
   }
   return { parts, catalogue };
 }
 
-const answersOf = (loader, calculators) => JSON.stringify(calculators.map(({ id }) => loader.work(id, {}, ['answers', 'cautions', 'parts'])));
+/** What the engine of a shelf must answer as the whole does. */
+const WORKED = ['answers', 'cautions', 'parts'];
+
+/** How values cross to the engine, from the package's own source. */
+async function packing(root) {
+  const { code } = await transform(readFileSync(join(root, 'www/package/packed.ts'), 'utf8'), { loader: 'ts' });
+  return import(`data:text/javascript,${encodeURIComponent(code)}`);
+}
 
 const targetOf = (root) => process.env.CARGO_TARGET_DIR ?? join(root, 'target');
 

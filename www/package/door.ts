@@ -1,4 +1,5 @@
 import * as wasm from './wasm/tagstrip.js';
+import { pack, unpack, type Packed } from './packed.js';
 import type { BareCalculator, BareOutcome, BareReading, BareProblem, Figures, Rendered } from './kinds.js';
 
 /** What the compiled engine refuses, field by field, before it has its words. */
@@ -43,39 +44,44 @@ async function readFile(address: string): Promise<BufferSource> {
   return new Uint8Array(await read(new URL(address)));
 }
 
-function calling<T>(call: () => unknown): T {
+function calling<T>(call: () => T): T {
   try {
-    return call() as T;
+    return call();
   } catch (fault) {
-    if (Array.isArray(fault)) throw new Refusal(fault as BareProblem[]);
+    if (Array.isArray(fault)) throw new Refusal(unpack(fault as unknown as Packed) as BareProblem[]);
     // Whatever else is thrown leaves the instance in an unknown state: the next call has a fresh one.
     if (compiled !== undefined) wasm.renew(compiled);
     throw fault;
   }
 }
 
+/** What the engine answers, unpacked; the generated types say `any[]` of all of it. */
+const answered = <T>(call: () => unknown): T => unpack(calling(call) as Packed) as T;
+
 /** Every calculator, without its words. */
-export const catalogue = (): readonly BareCalculator[] => calling(() => wasm.catalogue());
+export const catalogue = (): readonly BareCalculator[] => answered(() => wasm.catalogue());
 
 /** Works a calculator. */
 export const work = (id: string, inputs: Figures, want?: readonly string[]): BareOutcome =>
-  calling(() => wasm.work(id, inputs, want));
+  answered(() => wasm.work(id, ...pack([inputs, want])));
 
 /** Reads a figure as typed. */
 export const read = (text: string, unit: string, shown?: string): BareReading =>
-  calling(() => wasm.read_quantity(text, unit, shown));
+  answered(() => wasm.read_quantity(text, unit, shown));
 
-/** What the engine does with sound; the generated types say `any` for most of it. */
+/** What the engine of the whole does with sound; the generated types say `any` for most of it. */
 interface Sound {
-  render(inputs: Figures, samples: Float32Array, rate: number, how: Figures): Rendered;
+  render(...args: [...Packed, Float32Array, number]): [...Packed, Float32Array];
   from_mulaw(bytes: Uint8Array): Float32Array;
 }
 
 const sound = (): Sound => wasm as unknown as Sound;
 
 /** Sends a clip through a circuit. */
-export const render = (inputs: Figures, samples: Float32Array, rate: number, how: Figures): Rendered =>
-  calling(() => sound().render(inputs, samples, rate, how));
+export const render = (inputs: Figures, samples: Float32Array, rate: number, how: Figures): Rendered => {
+  const [figures, text, rendered] = calling(() => sound().render(...pack([inputs, how]), samples, rate));
+  return { ...(unpack([figures, text]) as Omit<Rendered, 'samples'>), samples: rendered };
+};
 
 /** Samples of −1 to 1 from bytes of 8-bit µ-law. */
 export const fromMulaw = (bytes: Uint8Array): Float32Array => calling(() => sound().from_mulaw(bytes));

@@ -25,6 +25,8 @@ const NOTHING = '\u2013';
 const PREFIXES: Readonly<Record<string, number>> = {
   f: -15, p: -12, n: -9, 'µ': -6, m: -3, '': 0, k: 3, M: 6, G: 9, T: 12,
 };
+const POWERS = Object.values(PREFIXES).sort((a, b) => a - b);
+const PREFIX_OF = new Map(Object.entries(PREFIXES).map(([prefix, power]) => [power, prefix]));
 /** Units that are written without a prefix, with their usual figures. */
 const BARE: Readonly<Record<string, { digits?: number; decimals?: number; symbol?: string }>> = {
   '1': { symbol: '' },
@@ -75,14 +77,19 @@ export function split(value: number | null | undefined, unit: string, shown: Sho
     return { figure: written(scaled, fixed ?? decimals(scaled, digits), fixed !== undefined, shown), unit: prefix + symbol };
   }
   const power = engineering(value, digits, unit);
-  const prefix = Object.keys(PREFIXES).find((name) => PREFIXES[name] === power) ?? '';
+  const prefix = PREFIX_OF.get(power) ?? '';
   const scaled = value / 10 ** power;
   return { figure: written(scaled, decimals(scaled, digits), false, shown), unit: prefix + symbol };
 }
 
 /** The power of ten of the digit in front, after rounding. */
 function exponent(value: number, digits: number): number {
-  return value === 0 ? 0 : Number(value.toExponential(digits - 1).split('e')[1]);
+  if (value === 0) return 0;
+  const size = Math.abs(value);
+  const power = Math.floor(Math.log10(size));
+  const front = size / 10 ** power;
+  // Only close to a power of ten can rounding, or the logarithm itself, change the digit in front.
+  return front > 1.001 && front < 9.4 ? power : Number(value.toExponential(digits - 1).split('e')[1]);
 }
 
 function decimals(value: number, digits: number): number {
@@ -91,11 +98,11 @@ function decimals(value: number, digits: number): number {
 
 function engineering(value: number, digits: number, unit: string): number {
   const power = Math.floor(exponent(value, digits) / 3) * 3;
-  const used = USED[unit] ?? Object.values(PREFIXES).sort((a, b) => a - b);
+  const used = USED[unit] ?? POWERS;
   const least = used[0] ?? 0;
   if (value === 0 || power > 15 || power < least - 3) return 0;
   if (unit === 'F' && power > -6) return Math.abs(value) < WHOLE_FARADS ? -6 : 0;
-  return [...used].reverse().find((each) => each <= power) ?? least;
+  return used.reduce((found, each) => (each <= power ? each : found), least);
 }
 
 function written(value: number, places: number, fixed: boolean, { signed, way = USUAL_WAY }: Shown): string {

@@ -10,8 +10,9 @@ mod footing;
 
 use alloc::string::String;
 
+use js_sys::Array;
 #[cfg(feature = "whole")]
-use js_sys::{Float32Array, Reflect};
+use js_sys::Float32Array;
 #[cfg(feature = "whole")]
 use tagstrip_core::hearing;
 use tagstrip_core::{
@@ -24,32 +25,32 @@ use wasm_bindgen::prelude::*;
 /// Every calculator with its inputs and answers, without the words.
 #[wasm_bindgen]
 #[must_use]
-pub fn catalogue() -> JsValue {
+pub fn catalogue() -> Array {
     door::out(&calculators::catalogue())
 }
 
-/// Works a calculator; `want` is an array of names, or nothing for answers and cautions.
+/// Works a calculator on packed `[inputs, want]`; `want` is a list of names, or nothing for answers and cautions.
 ///
 /// # Errors
-/// An array of problems, every wrong field at once.
+/// A list of problems, every wrong field at once.
 #[wasm_bindgen]
-pub fn work(id: &str, inputs: &JsValue, want: &JsValue) -> Result<JsValue, JsValue> {
-    let want = match door::within(want) {
-        Some(Value::List(names)) => Want::of(names.iter().filter_map(Value::text))
+pub fn work(id: &str, figures: &[f64], text: &str) -> Result<Array, JsValue> {
+    let [inputs, want] = pair(figures, text);
+    let want = match want {
+        Value::List(names) => Want::of(names.iter().filter_map(Value::text))
             .map_err(|name| refuse(&[Problem::new("want", code::NOT_A_CHOICE).about(name)]))?,
         _ => Want::USUAL,
     };
-    let inputs = door::within(inputs).unwrap_or(Value::Flag(false));
     calculators::work(id, &inputs, want).map(|outcome| door::out(&outcome)).map_err(|problems| refuse(&problems))
 }
 
 /// Reads a figure as typed: `{value, tolerance?, notation}`.
 ///
 /// # Errors
-/// An array of one problem: why it was not read, and texts that would be.
+/// A list of one problem: why it was not read, and texts that would be.
 #[wasm_bindgen]
 #[allow(clippy::needless_pass_by_value)] // what crosses the door arrives owned
-pub fn read_quantity(text: &str, unit: &str, shown: Option<String>) -> Result<JsValue, JsValue> {
+pub fn read_quantity(text: &str, unit: &str, shown: Option<String>) -> Result<Array, JsValue> {
     let Some(unit) = Unit::of(unit) else {
         return Err(refuse(&[Problem::new("unit", "unknown_unit")]));
     };
@@ -67,15 +68,14 @@ pub fn read_quantity(text: &str, unit: &str, shown: Option<String>) -> Result<Js
     }
 }
 
-/// Sends a clip through a circuit; `how` as the engine takes it. Samples come back as a `Float32Array` of their own.
+/// Sends a clip through a circuit by packed `[inputs, how]`. Samples come back as a `Float32Array` beside what is told.
 ///
 /// # Errors
-/// An array of problems, every wrong field at once.
+/// A list of problems, every wrong field at once.
 #[cfg(feature = "whole")]
 #[wasm_bindgen]
-pub fn render(inputs: &JsValue, samples: &Float32Array, rate: f64, how: &JsValue) -> Result<JsValue, JsValue> {
-    let inputs = door::within(inputs).unwrap_or(Value::Flag(false));
-    let how = door::within(how).unwrap_or(Value::Null);
+pub fn render(figures: &[f64], text: &str, samples: &Float32Array, rate: f64) -> Result<Array, JsValue> {
+    let [inputs, how] = pair(figures, text);
     let rendered = calculators::render(&inputs, &samples.to_vec(), rate, &how).map_err(|problems| refuse(&problems))?;
     let out = door::out(&Value::record([
         ("rate", rendered.rate.into()),
@@ -85,7 +85,7 @@ pub fn render(inputs: &JsValue, samples: &Float32Array, rate: f64, how: &JsValue
         ("bands_hertz", Value::Series(hearing::HEARD.to_vec())),
         ("bands_db", Value::Series(rendered.heard.bands_db.to_vec())),
     ]));
-    Reflect::set(&out, &JsValue::from_str("samples"), &Float32Array::from(rendered.samples.as_slice()))?;
+    out.push(&Float32Array::from(rendered.samples.as_slice()));
     Ok(out)
 }
 
@@ -104,6 +104,12 @@ pub fn step(value: f64, series: &str, up: bool) -> Option<f64> {
     quantity::Series::of(series).and_then(|series| quantity::step(value, series, up))
 }
 
+/// What is worked on and how; inputs that cannot cross are no record, which the calculator refuses by itself.
+fn pair(figures: &[f64], text: &str) -> [Value; 2] {
+    let Some(Value::List(both)) = door::within(figures, text) else { return [Value::Flag(false), Value::Null] };
+    <[Value; 2]>::try_from(both).unwrap_or([Value::Flag(false), Value::Null])
+}
+
 fn refuse(problems: &[Problem]) -> JsValue {
-    door::out(&Value::List(problems.iter().map(Problem::describe).collect()))
+    door::out(&Value::List(problems.iter().map(Problem::describe).collect())).into()
 }
