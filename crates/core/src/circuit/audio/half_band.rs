@@ -21,10 +21,13 @@ const BETA: f64 = 7.0;
 pub(super) struct HalfBand {
     /// Of the samples 1, 3, … 23 away from the middle.
     taps: [f64; TAPS],
-    /// The last samples of the branch that is filtered, newest first.
-    filtered: [f64; 2 * TAPS],
-    /// Of the branch that is only delayed.
+    /// The last samples of the branch that is filtered, newest first from `newest`; they stand twice, so that they are
+    /// one run wherever they begin.
+    filtered: [f64; 4 * TAPS],
+    newest: usize,
+    /// Of the branch that is only delayed, the oldest at `oldest`.
     delayed: [f64; TAPS],
+    oldest: usize,
 }
 
 impl HalfBand {
@@ -41,29 +44,32 @@ impl HalfBand {
         for tap in &mut taps {
             *tap *= 0.25 / sum;
         }
-        HalfBand { taps, filtered: [0.0; 2 * TAPS], delayed: [0.0; TAPS] }
+        HalfBand { taps, filtered: [0.0; 4 * TAPS], newest: 0, delayed: [0.0; TAPS], oldest: 0 }
+    }
+
+    fn take(&mut self, sample: f64) {
+        self.newest = self.newest.checked_sub(1).unwrap_or(2 * TAPS - 1);
+        self.filtered[self.newest] = sample;
+        self.filtered[self.newest + 2 * TAPS] = sample;
     }
 
     fn between(&self) -> f64 {
-        let (newer, older) = self.filtered.split_at(TAPS);
+        let (newer, older) = self.filtered[self.newest..self.newest + 2 * TAPS].split_at(TAPS);
         let pairs = newer.iter().rev().zip(older);
         self.taps.iter().zip(pairs).map(|(tap, (newer, older))| tap * (newer + older)).sum()
     }
 
     /// Two samples for one.
     pub(super) fn doubled(&mut self, sample: f64) -> (f64, f64) {
-        self.filtered.rotate_right(1);
-        self.filtered[0] = sample;
-        (2.0 * self.between(), self.filtered[TAPS - 1])
+        self.take(sample);
+        (2.0 * self.between(), self.filtered[self.newest + TAPS - 1])
     }
 
     /// One sample for two.
     pub(super) fn halved(&mut self, first: f64, second: f64) -> f64 {
-        self.filtered.rotate_right(1);
-        self.filtered[0] = first;
-        let middle = self.delayed[TAPS - 1];
-        self.delayed.rotate_right(1);
-        self.delayed[0] = second;
+        self.take(first);
+        let middle = core::mem::replace(&mut self.delayed[self.oldest], second);
+        self.oldest = (self.oldest + 1) % TAPS;
         self.between() + 0.5 * middle
     }
 }

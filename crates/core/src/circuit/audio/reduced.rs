@@ -201,11 +201,19 @@ fn idle(network: &Network, output: NodeId) -> Vec<bool> {
     }
 }
 
-/// Column after column, so that no sum waits for the one before.
+/// Column after column, so that no sum waits for the one before; two in one pass, which halves the walks over the sums.
 fn add(follows: &mut [f64], columns: &[f64], figures: &[f64]) {
-    for (column, figure) in columns.chunks_exact(follows.len()).zip(figures) {
-        for (sum, by) in follows.iter_mut().zip(column) {
-            *sum += by * figure;
+    let width = follows.len();
+    for (columns, figures) in columns.chunks(2 * width).zip(figures.chunks(2)) {
+        let (first, second) = columns.split_at(width);
+        if let [one, other] = figures {
+            for ((sum, by), next) in follows.iter_mut().zip(first).zip(second) {
+                *sum = *sum + by * one + next * other;
+            }
+        } else if let [one] = figures {
+            for (sum, by) in follows.iter_mut().zip(first) {
+                *sum += by * one;
+            }
         }
     }
 }
