@@ -182,3 +182,27 @@ test('a newer release comes in at a press, where no other page of this one is op
   await context.close();
   await server.close();
 });
+
+test('a page whose own script does not come in is loaded anew, once, and then says so', async () => {
+  const server = await serveSite();
+  for (const missed of [1, Infinity]) {
+    const { page, context } = await visitor(chromium, server, { serviceWorkers: 'block' });
+    let asked = 0;
+    await page.route(/\/assets\/page-\w+\.js$/, (route) => {
+      asked += 1;
+      return asked > missed ? route.continue() : route.abort();
+    });
+    await page.goto(`${server.address}voice/`);
+    if (missed === 1) {
+      await settled(page);
+      assert.match(await textOf(page, 'ts-lead'), /dB/);
+    } else {
+      await page.getByRole('alert').filter({ hasText: 'Load the page again' }).waitFor();
+      await page.waitForTimeout(1000);
+      assert.match(await page.locator('main').innerText(), /A microphone stage/, 'what can be read without it stays');
+    }
+    assert.equal(asked, 2, 'no more than that');
+    await context.close();
+  }
+  await server.close();
+});
