@@ -175,3 +175,20 @@ fn what_can_hurt_is_said() {
     assert!(sixty > 1.0 && fifty > sixty && fifty < 60.0, "{sixty} {fifty}");
     assert!(!codes(&bled).contains(&"no_bleeder".to_string()));
 }
+
+/// A supply is of no use until both of its wires leave it: one from each node that feeds something, and one back.
+#[cfg_attr(target_arch = "wasm32", wasm_bindgen_test)]
+#[cfg_attr(not(target_arch = "wasm32"), test)]
+fn what_is_fed_is_wired_with_its_return() {
+    let part = || section("resistor", 1e3, 0.0, 32e-6);
+    let first = section("none", 0.0, 0.0, 32e-6);
+    let fed = |inputs: &Value, calculator: &str| {
+        let outcome = work(calculator, inputs, Want::ALL).expect("an answer");
+        let steps = outcome.get("wiring").expect("wiring").items().iter();
+        let ends = steps.map(|step| ["from", "to"].map(|key| step.get(key).and_then(Value::text).unwrap().to_string()));
+        ends.filter(|[_, to]| to.starts_with("fed")).map(|ends| ends.join(" ")).collect::<Vec<_>>()
+    };
+    let three = supply(300.0, 100.0, vec![(first, 0.03), (part(), 0.0), (part(), 0.01)], vec![]);
+    assert_eq!(fed(&three, "supply"), ["ground fed_return", "b1 fed", "b3 fed"]);
+    assert_eq!(fed(&record(vec![]), "rail"), ["ground fed_return", "output fed"]);
+}

@@ -65,6 +65,8 @@ const NODES: Readonly<Record<string, string>> = {
   end_a: 'one heater end',
   end_b: 'other heater end',
   secondary_open: 'secondary, ac across it, nothing drawn',
+  fed: 'B+ of what is fed from there',
+  fed_return: 'B− of what is fed from here',
   mains_line: 'mains line',
   mains_neutral: 'mains neutral',
   mains_earth: 'mains earth',
@@ -119,7 +121,7 @@ export function joinWords(from: string, to: string, part: string | null | undefi
 }
 
 /** Terminals that are there by themselves; every other node without a pin needs a tie point. */
-const STANDING = new Set(['ground', 'supply', 'B+', 'heater_a', 'heater_b', 'output', 'output_return', 'source', 'source_return', 'mic', 'mic_return', 'supply_return', 'grid_return', 'cold_end', 'hot_end',
+const STANDING = new Set(['ground', 'supply', 'B+', 'heater_a', 'heater_b', 'output', 'output_return', 'source', 'source_return', 'mic', 'mic_return', 'supply_return', 'grid_return', 'cold_end', 'hot_end', 'fed', 'fed_return',
   'mains_line', 'mains_neutral', 'mains_earth', 'mains_switch', 'primary_a', 'primary_b', 'frame']);
 
 function tiePoint(node: string): string {

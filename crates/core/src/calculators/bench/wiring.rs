@@ -96,7 +96,19 @@ pub(in crate::calculators) fn join_parts(
             }
         }
     }
+    let fed: Vec<NodeId> = circuit.parts().filter(|(_, part)| is_fed(part)).map(|(_, part)| part.nodes[0]).collect();
+    for (k, node) in fed.iter().enumerate().filter(|(k, node)| !fed[..*k].contains(node)) {
+        if k == 0 {
+            join(circuit.name(GROUND).to_string(), "fed_return".into(), None);
+        }
+        join(place(*node), "fed".into(), None);
+    }
     steps
+}
+
+/// Whether a part stands for what is fed from here by direct current: a wire goes there and one back.
+fn is_fed(part: &Part) -> bool {
+    !part.nodes.is_empty() && (matches!(part.kind, Kind::Load { .. }) || part.role == "load_resistor")
 }
 
 /// Nodes that stand by themselves: what is joined there is not soldered to another part's lug.

@@ -103,7 +103,7 @@ impl Plan {
         let dropper = Part::new("R1", "dropper", &[supply, output], Kind::Resistor { ohms: self.ohms });
         circuit.add(dropper.within(RESISTOR));
         let load = Kind::Resistor { ohms: self.volts / f64::max(amps, 1e-12) };
-        circuit.add(Part::new("RL", "load", &[output, GROUND], load).from_field("amps"));
+        circuit.add(Part::new("RL", "load_resistor", &[output, GROUND], load).from_field("amps"));
         let farads = inputs.number("farads");
         if farads > 0.0 {
             let capacitor = Part::new("C1", "decoupling", &[output, GROUND], Kind::Capacitor { farads });
