@@ -46,7 +46,7 @@ const WORKED = ['answers', 'cautions', 'parts'];
 
 /** How values cross to the engine, from the package's own source. */
 async function packing(root) {
-  const { code } = await transform(readFileSync(join(root, 'www/package/packed.ts'), 'utf8'), { loader: 'ts' });
+  const { code } = await transform(readFileSync(join(root, 'www/package/crossing.ts'), 'utf8'), { loader: 'ts' });
   return import(`data:text/javascript,${encodeURIComponent(code)}`);
 }
 

@@ -1,5 +1,5 @@
 import * as wasm from './wasm/tagstrip.js';
-import { pack, unpack, type Packed } from './packed.js';
+import { pack, unpack, type Packed } from './crossing.js';
 import type { BareCalculator, BareOutcome, BareReading, BareProblem, Figures, Rendered } from './kinds.js';
 
 /** What the compiled engine refuses, field by field, before it has its words. */

@@ -13,7 +13,7 @@ use wasm_bindgen::JsValue;
 /// Deeper than any field table; a value that goes deeper is not one of ours.
 const DEEPEST: usize = 12;
 
-/// The kinds, as `www/package/packed.ts` has them.
+/// The kinds, as `www/package/crossing.ts` has them.
 mod kind {
     pub const NULL: f64 = 0.0;
     pub const NUMBER: f64 = 1.0;
