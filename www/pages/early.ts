@@ -9,13 +9,14 @@ const TRIED = 'tagstrip loaded anew';
 
 /**
  * The page's own script may fail to come in, as where the browser stops the service worker that has its request in hand.
- * Then the page is loaded anew, once, as a person would; after that it says so.
+ * Then the page is loaded anew, once, as a person would; after that it says so. With no network and nothing kept, what can
+ * be read here is better than the browser's word that it finds nothing.
  */
 function whole(): void {
   const app = document.querySelector('ts-app');
   if (app?.matches(':defined') !== false) {
     tried(null);
-  } else if (tried(location.href)) {
+  } else if ((navigator.onLine || navigator.serviceWorker?.controller) && tried(location.href)) {
     location.reload();
   } else {
     const said = document.createElement('p');

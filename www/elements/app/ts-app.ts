@@ -229,7 +229,7 @@ export class TsApp extends LitElement {
     const desk = this.#desk;
     if (desk === null) return;
     const view = viewOf(desk);
-    const done = await copy(view === null ? buildText(desk, location.href) : viewText(view, location.href));
+    const done = await copy(view === null ? buildText(desk, location.href) : viewText(desk, view, location.href));
     this.#say({ key: 'copy', text: done ? SAY.file.textCopied : PAGE.noCopying, action: done ? '' : SAY.file.save });
   }
 

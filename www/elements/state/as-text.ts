@@ -1,11 +1,12 @@
-import { cautionText, labelOf, SAY } from '../../words/index.js';
+import { cautionText, labelOf, pointWords, SAY, show_quantity, verdictWords } from '../../words/index.js';
 import type { Desk } from './desk.js';
 import { lugLine } from './lug-line.js';
 import { leafText } from './leaves.js';
+import { readingAt } from './taken.js';
 import { referenceOf, tablesOf, type View } from './view.js';
 
-/** One lug as plain text: what was put in, what came out, what to mind. */
-export function viewText(view: View, address: string): string {
+/** One lug as plain text: what was put in, what came out, what a meter should say and did, what to mind. */
+export function viewText(desk: Desk, view: View, address: string): string {
   const { lug, lead, words, way } = view;
   const head = `${view.calculator.title}: ${lug.id}`;
   const answer = lead === null ? [] : ['', `${lead.label}: ${lead.figure}${lead.unit === '' ? '' : ` ${lead.unit}`}`, lead.sentence];
@@ -16,8 +17,14 @@ export function viewText(view: View, address: string): string {
   const tables = tablesOf(view).flatMap(({ heading, columns, rows }) => [
     '', heading, ...rows.map(({ label, cells }) => `  ${label}: ${cells.map(({ lines }, k) => `${cells.length > 1 ? `${columns[k]?.name ?? ''} ` : ''}${lines.join(', ')}`).join('; ')}`),
   ]);
+  const points = (view.work.outcome?.test_points ?? []).map((point) => {
+    const volts = (value: number): string => show_quantity(value, point.unit, undefined, way);
+    const taken = readingAt(desk, view, point);
+    const verdict = taken === null || 'problem' in taken ? [] : Object.values(verdictWords(point, taken.value, taken.parts, way));
+    return [`  ${pointWords(point.name, point.pin, way)}: ${volts(point.nominal)} (${volts(point.least)} to ${volts(point.most)}).`, ...verdict].join(' ').trim();
+  });
   const cautions = (view.situation?.outcome.cautions ?? []).map((caution) => cautionText(caution, view.situation?.inputs, way));
-  const all = [head, ...answer, '', SAY.headings.values, ...values, ...tables, ...(cautions.length === 0 ? [] : ['', ...cautions]), '', address];
+  const all = [head, ...answer, '', SAY.headings.values, ...values, ...tables, ...(points.length === 0 ? [] : ['', SAY.headings.readingsOnPaper, ...points]), ...(cautions.length === 0 ? [] : ['', ...cautions]), '', address];
   return `${all.join('\n').replaceAll('\u00a0', ' ')}\n`;
 }
 
