@@ -126,6 +126,21 @@ test('without a worker the page answers all the same', async () => {
   assert.match(await textOf(page, 'ts-open-field'), /Read as 100/);
 });
 
+test('the text that is copied has the readings, as they should be and as they were', async () => {
+  const { page, context } = guest;
+  await context.grantPermissions(['clipboard-read', 'clipboard-write']);
+  await open(page, server, 'stage');
+  await page.locator('ts-drawing [data-tag=plate]').click();
+  await page.locator('ts-readings input[data-point=plate]').fill('310');
+  await settled(page);
+  await page.getByRole('button', { name: 'Keep and send on' }).click();
+  await page.getByRole('button', { name: 'Copy as text' }).click();
+  await page.locator('ts-notice').filter({ hasText: 'The text is copied' }).waitFor();
+  const copied = await page.evaluate(() => navigator.clipboard.readText());
+  assert.match(copied, /\nReadings\n[^]* {2}Plate, pin \d: 1\d\d V \([\d.]+ V to 1\d\d V\)\. 310 V is wrong/);
+  assert.match(copied, /\n {2}Cathode, pin \d: 1\.\d+ V \([\d.]+ V to [\d.]+ V\)\.\n/);
+});
+
 test('an engine that arrives late, or is served with the wrong type, does no harm', async () => {
   const { page } = guest;
   await page.route(/engine-[0-9a-f]+\.wasm/, async (route) => {

@@ -21,7 +21,7 @@ export function viewText(desk: Desk, view: View, address: string): string {
     const volts = (value: number): string => show_quantity(value, point.unit, undefined, way);
     const taken = readingAt(desk, view, point);
     const verdict = taken === null || 'problem' in taken ? [] : Object.values(verdictWords(point, taken.value, taken.parts, way));
-    return [`  ${pointWords(point.name, point.pin, way)}: ${volts(point.nominal)} (${volts(point.least)} to ${volts(point.most)}).`, ...verdict].join(' ').trim();
+    return [`  ${pointWords(point.name, point.pin, way)}: ${volts(point.nominal)} (${volts(point.least)} to ${volts(point.most)}).`, ...verdict].join(' ').trimEnd();
   });
   const cautions = (view.situation?.outcome.cautions ?? []).map((caution) => cautionText(caution, view.situation?.inputs, way));
   const all = [head, ...answer, '', SAY.headings.values, ...values, ...tables, ...(points.length === 0 ? [] : ['', SAY.headings.readingsOnPaper, ...points]), ...(cautions.length === 0 ? [] : ['', ...cautions]), '', address];
