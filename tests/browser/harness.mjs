@@ -52,9 +52,13 @@ export async function visitor(chromiumBrowser, server, options = {}) {
   return { context, page, faults, strayed, close: () => context.close() };
 }
 
-/** Opens the page of a calculator, or the build's own with '', and waits until it has answered. */
+/**
+ * Opens the page of a calculator, or the build's own with '', and waits until it has answered and all of it is there: what
+ * comes in behind the first answers moves the headings below, and a press would meet another one.
+ */
 export async function open(page, server, calculator, hash = '') {
   await page.goto(`${server.address}${calculator === '' ? '' : `${calculator}/`}${hash}`);
+  await page.locator('ts-form ts-field, ts-build ts-share').first().waitFor({ state: 'attached' });
   await settled(page);
 }
 
