@@ -31,7 +31,8 @@ export async function buildParts(root) {
     const out = join(targetOf(root), 'parts', shelf);
     bound(root, out, ['--no-default-features', '--features', shelf]);
     const bytes = readFileSync(join(out, 'tagstrip.wasm'));
-    return { shelf, bytes, ids: opened(bytes).map(({ id }) => id), answers: answersOf(opened(bytes)) };
+    const own = opened(bytes);
+    return { shelf, bytes, ids: own.map(({ id }) => id), answers: answersOf(own) };
   });
   const catalogue = opened(readFileSync(join(whole, 'tagstrip.wasm')));
   for (const { shelf, ids, answers } of parts) {

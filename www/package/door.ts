@@ -62,8 +62,10 @@ const answered = <T>(call: () => unknown): T => unpack(calling(call) as Packed) 
 export const catalogue = (): readonly BareCalculator[] => answered(() => wasm.catalogue());
 
 /** Works a calculator. */
-export const work = (id: string, inputs: Figures, want?: readonly string[]): BareOutcome =>
-  answered(() => wasm.work(id, ...pack([inputs, want])));
+export const work = (id: string, inputs: Figures, want?: readonly string[]): BareOutcome => {
+  const given = pack([inputs, want]);
+  return answered(() => wasm.work(id, ...given));
+};
 
 /** Reads a figure as typed. */
 export const read = (text: string, unit: string, shown?: string): BareReading =>
@@ -79,7 +81,8 @@ const sound = (): Sound => wasm as unknown as Sound;
 
 /** Sends a clip through a circuit. */
 export const render = (inputs: Figures, samples: Float32Array, rate: number, how: Figures): Rendered => {
-  const [figures, text, rendered] = calling(() => sound().render(...pack([inputs, how]), samples, rate));
+  const given = pack([inputs, how]);
+  const [figures, text, rendered] = calling(() => sound().render(...given, samples, rate));
   return { ...(unpack([figures, text]) as Omit<Rendered, 'samples'>), samples: rendered };
 };
 

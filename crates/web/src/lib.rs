@@ -106,8 +106,11 @@ pub fn step(value: f64, series: &str, up: bool) -> Option<f64> {
 
 /// What is worked on and how; inputs that cannot cross are no record, which the calculator refuses by itself.
 fn pair(figures: &[f64], text: &str) -> [Value; 2] {
-    let Some(Value::List(both)) = door::within(figures, text) else { return [Value::Flag(false), Value::Null] };
-    <[Value; 2]>::try_from(both).unwrap_or([Value::Flag(false), Value::Null])
+    let both = match door::within(figures, text) {
+        Some(Value::List(both)) => both.try_into().ok(),
+        _ => None,
+    };
+    both.unwrap_or([Value::Flag(false), Value::Null])
 }
 
 fn refuse(problems: &[Problem]) -> JsValue {

@@ -1,4 +1,5 @@
-import { cautionText, labelOf, pointWords, SAY, show_quantity, verdictWords } from '../../words/index.js';
+import { cautionText, labelOf, pointWords, SAY, verdictWords } from '../../words/index.js';
+import { show } from '../../words/quantity.js';
 import type { Desk } from './desk.js';
 import { lugLine } from './lug-line.js';
 import { leafText } from './leaves.js';
@@ -18,10 +19,12 @@ export function viewText(desk: Desk, view: View, address: string): string {
     '', heading, ...rows.map(({ label, cells }) => `  ${label}: ${cells.map(({ lines }, k) => `${cells.length > 1 ? `${columns[k]?.name ?? ''} ` : ''}${lines.join(', ')}`).join('; ')}`),
   ]);
   const points = (view.work.outcome?.test_points ?? []).map((point) => {
-    const volts = (value: number): string => show_quantity(value, point.unit, undefined, way);
+    const volts = (value: number): string => show(value, point.unit, { way });
     const taken = readingAt(desk, view, point);
-    const verdict = taken === null || 'problem' in taken ? [] : Object.values(verdictWords(point, taken.value, taken.parts, way));
-    return [`  ${pointWords(point.name, point.pin, way)}: ${volts(point.nominal)} (${volts(point.least)} to ${volts(point.most)}).`, ...verdict].join(' ').trimEnd();
+    const expected = `  ${pointWords(point.name, point.pin, way)}: ${volts(point.nominal)} (${volts(point.least)} to ${volts(point.most)}).`;
+    if (taken === null || 'problem' in taken) return expected;
+    const { said, next } = verdictWords(point, taken.value, taken.parts, way);
+    return `${expected} ${said} ${next}`.trimEnd();
   });
   const cautions = (view.situation?.outcome.cautions ?? []).map((caution) => cautionText(caution, view.situation?.inputs, way));
   const all = [head, ...answer, '', SAY.headings.values, ...values, ...tables, ...(points.length === 0 ? [] : ['', SAY.headings.readingsOnPaper, ...points]), ...(cautions.length === 0 ? [] : ['', ...cautions]), '', address];

@@ -22,11 +22,16 @@ pub fn resample(samples: &[f64], rate: f64, wanted: f64) -> Vec<f64> {
     let kernel = kernel();
     let pace = rate / wanted;
     let count = index(samples.len() as f64 / pace);
+    // how much wider than a sinc of the samples' own spacing, and silence before them for as far as it reaches
+    let wide = f64::max(pace, 1.0) / CUT;
+    let ahead = index(SIDE as f64 * wide) + 1;
+    let padded: Vec<f64> = core::iter::repeat_n(0.0, ahead).chain(samples.iter().copied()).collect();
+    let taps = |n: usize| Taps::at(&kernel, ahead as f64 + n as f64 * pace, wide);
     let Some((turn, over)) = turn(rate, wanted) else {
-        return (0..count).map(|n| Taps::at(&kernel, n as f64 * pace, pace).of(samples, 0)).collect();
+        return (0..count).map(|n| taps(n).of(&padded)).collect();
     };
-    let taps: Vec<Taps> = (0..turn.min(count)).map(|n| Taps::at(&kernel, n as f64 * pace, pace)).collect();
-    (0..count).map(|n| taps[n % turn].of(samples, n / turn * over)).collect()
+    let taps: Vec<Taps> = (0..turn.min(count)).map(taps).collect();
+    (0..count).map(|n| taps[n % turn].of(padded.get(n / turn * over..).unwrap_or_default())).collect()
 }
 
 /// More places between two samples than this are worked one by one.
@@ -45,35 +50,27 @@ fn turn(rate: f64, wanted: f64) -> Option<(usize, usize)> {
     (new / common <= PLACES).then_some((new / common, old / common))
 }
 
-/// What a new sample takes of the old ones around it.
+/// What a new sample takes of the old ones around it, from the first of them on.
 struct Taps {
-    /// The place of the first weight, counted from as far before the old samples as a kernel reaches.
     first: usize,
     weights: Vec<f64>,
-    reach: usize,
 }
 
 impl Taps {
-    fn at(kernel: &[f64], at: f64, pace: f64) -> Self {
-        // how much wider than a sinc of the samples' own spacing
-        let wide = f64::max(pace, 1.0) / CUT;
-        let reach = index(SIDE as f64 * wide) + 1;
-        let at = at + reach as f64;
-        let (first, last) = (index(libm::ceil(at - SIDE as f64 * wide)), index(at + SIDE as f64 * wide));
+    fn at(kernel: &[f64], at: f64, wide: f64) -> Self {
+        let reach = SIDE as f64 * wide;
+        let (first, last) = (index(libm::ceil(at - reach)), index(at + reach));
         let weight = |k: usize| {
             let place = (k as f64 - at).abs() / wide * FINE as f64;
             let below = index(place).min(kernel.len() - 2);
             (kernel[below] + (place - below as f64) * (kernel[below + 1] - kernel[below])) / wide
         };
-        Taps { first, weights: (first..=last).map(weight).collect(), reach }
+        Taps { first, weights: (first..=last).map(weight).collect() }
     }
 
-    /// The new sample, `on` old ones further.
-    fn of(&self, samples: &[f64], on: usize) -> f64 {
-        let first = self.first + on;
-        let missing = self.reach.saturating_sub(first);
-        let within = samples.get(first + missing - self.reach..).unwrap_or_default();
-        self.weights.iter().skip(missing).zip(within).map(|(weight, sample)| weight * sample).sum()
+    fn of(&self, samples: &[f64]) -> f64 {
+        let within = samples.get(self.first..).unwrap_or_default();
+        self.weights.iter().zip(within).map(|(weight, sample)| weight * sample).sum()
     }
 }
 

@@ -8,4 +8,4 @@ mod wiring;
 pub(super) use bands::{Point, banded, meter_ohms, test_points};
 pub(super) use buying::{Buying, HIGH_LINE, parts, standard_volts, standard_watts};
 pub(super) use netlist::{Socket, TubeAtSocket, describe, describe_with};
-pub(super) use wiring::{is_built, join_parts, pin_at, wiring};
+pub(super) use wiring::{is_built, is_fed, join_parts, pin_at, wiring};

@@ -96,7 +96,8 @@ pub(in crate::calculators) fn join_parts(
             }
         }
     }
-    let fed: Vec<NodeId> = circuit.parts().filter(|(_, part)| is_fed(part)).map(|(_, part)| part.nodes[0]).collect();
+    let loads = circuit.parts().filter(|(_, part)| is_fed(part));
+    let fed: Vec<NodeId> = loads.filter_map(|(_, part)| part.nodes.first().copied()).collect();
     for (k, node) in fed.iter().enumerate().filter(|(k, node)| !fed[..*k].contains(node)) {
         if k == 0 {
             join(circuit.name(GROUND).to_string(), "fed_return".into(), None);
@@ -107,8 +108,8 @@ pub(in crate::calculators) fn join_parts(
 }
 
 /// Whether a part stands for what is fed from here by direct current: a wire goes there and one back.
-fn is_fed(part: &Part) -> bool {
-    !part.nodes.is_empty() && (matches!(part.kind, Kind::Load { .. }) || part.role == "load_resistor")
+pub(in crate::calculators) fn is_fed(part: &Part) -> bool {
+    matches!(part.kind, Kind::Load { .. }) || part.role == "load_resistor"
 }
 
 /// Nodes that stand by themselves: what is joined there is not soldered to another part's lug.

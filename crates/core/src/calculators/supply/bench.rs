@@ -10,7 +10,7 @@ use super::{
 use crate::{
     calculators::{
         Outcome, PartRow, TestPoint, Want,
-        bench::{Socket, banded, describe_with, join_parts, meter_ohms, standard_volts, standard_watts},
+        bench::{Socket, banded, describe_with, is_fed, join_parts, meter_ohms, standard_volts, standard_watts},
     },
     circuit::{Cycle, GROUND, Kind, NodeId, Part, PartId, Steps},
     value::{Problem, Value},
@@ -20,8 +20,7 @@ pub(super) fn bench(outcome: &mut Outcome, want: Want, worked: &Worked) -> Resul
     let supply = &worked.supply;
     let sockets = sockets(worked);
     if want.parts {
-        let parts = supply.circuit.parts().filter(|(_, part)| part.kind.name() != "load");
-        let bought = parts.filter(|(_, part)| part.role != "load_resistor" && !part.reference.is_empty());
+        let bought = supply.circuit.parts().filter(|(_, part)| !is_fed(part) && !part.reference.is_empty());
         outcome.parts = bought.map(|(id, part)| row(worked, id, part)).collect();
     }
     if want.test_points {
